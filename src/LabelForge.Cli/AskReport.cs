@@ -17,7 +17,7 @@ internal static class AskReport
                 Console.WriteLine($"    {line}");
             Console.WriteLine("\n  Where the answers go:");
             foreach (var (question, at) in letter.Questions.Select((q, at) => (q, at)))
-                Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {at + 1}. {question.Answer}"));
+                Console.WriteLine(Invariant($"  {at + 1}. {question.Answer}"));
         }
     }
 

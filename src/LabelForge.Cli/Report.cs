@@ -20,6 +20,19 @@ internal static class Report
             Console.WriteLine($"{(at == 0 ? "" : "\n")}== {products[at].Name}{(products[at].Recipe.Item is { } item ? $" (item {item})" : "")}");
     }
 
+    /// <summary>Answers for each of several products: as data, all in one answer, or in words, one after the other.</summary>
+    public static void Each<T>(ImmutableArray<Product> products, ImmutableArray<T> answers, bool json, Func<Product, T, JsonObject> data,
+        Action<Product, T> tell)
+    {
+        if (json)
+            JsonOut.Write([.. products.Zip(answers, (p, a) => (p.Name, data(p, a)))]);
+        for (var i = 0; i < products.Length && !json; i++)
+        {
+            Heading(products, i);
+            tell(products[i], answers[i]);
+        }
+    }
+
     public static void Write(Declaration declaration)
     {
         Console.WriteLine(declaration.Statement);

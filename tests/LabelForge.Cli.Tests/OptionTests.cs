@@ -67,10 +67,11 @@ public sealed partial class OptionTests
             // Those that the verbs on the books share: each method that adds them reads them.
             foreach (var method in text.Split("public static Command ").Skip(1))
             {
-                foreach (var (adds, reads) in new[] { (@"options\.Add(Asking)?To\(", "Note"), (@"options\.Add(Asking|File)?To\(", "By"),
-                    (@"options\.Add(Asking|File)?To\(|dated: true", "On"), (@"options\.Add(Asking|Sure)To\(", "Ask") })
+                foreach (var (adds, reads) in new[] { (@"\.Add(Asking)?To\(", "Note"), (@"\.Add(Asking|File)?To\(", "By"),
+                    (@"\.Add(Asking|File)?To\(|dated: true", "On"), (@"\.Add(Asking|Sure)To\(", "Ask") })
                 {
-                    if (Regex.IsMatch(method, adds) && !method.Contains($"options.{reads}(r", StringComparison.Ordinal))
+                    if (Regex.IsMatch(method, @"BookOptions\(\)[^;]*" + adds)
+                        && !method.Contains($"options.{reads}(r", StringComparison.Ordinal))
                         unread.Add(
                             $"{Path.GetFileName(file)}: {method[..method.IndexOf('(', StringComparison.Ordinal)]} takes and does "
                                 + $"not ask for {reads}");
@@ -90,10 +91,10 @@ public sealed partial class OptionTests
 
     private static IEnumerable<Command> All(Command root) => root.Subcommands.SelectMany(v => All(v).Prepend(v));
 
-    [GeneratedRegex(@"var (\w+) = new Option<")]
+    [GeneratedRegex(@"var (\w+) = verb\.Option<")]
     private static partial Regex SingleOption();
 
     [GeneratedRegex(@"(?:private (?:static )?readonly Option<[^>]+(?:>|\[\]>)|var) (\w+) = "
-        + @"(?:new\(""--|Shared\.(?!RecipeArgument|Open|Need|Date|Products|MarketOf|SetNamed|OnMarket|IsJson))")]
+        + @"(?:new\(""--|verb\.(?:Workshop|Market|Format|Lot|Design|Names|On|Variant|Since)\()")]
     private static partial Regex SharedOptions();
 }

@@ -19,16 +19,22 @@ internal static class WholeVerbs
     extension(Command verb)
     {
         /// <summary>It opens the books, whatever the call says.</summary>
-        public void OpensBooks(Func<ParseResult, int> run) => verb.Action = new WholeAction(_ => true, run);
+        public Command OpensBooks(Func<ParseResult, int> run) => verb.Does(new WholeAction(_ => true, run));
 
         /// <summary>It looks into the books of a workshop that keeps some.</summary>
         /// <param name="folder">The workshop's folder, or null where the call asks for nothing that stands in books.</param>
         /// <param name="run">What it does.</param>
-        public void OpensBooksWhereKept(Func<ParseResult, string?> folder, Func<ParseResult, int> run) =>
-            verb.Action = new WholeAction(r => folder(r) is { } kept && Keeps(kept), run);
+        public Command OpensBooksWhereKept(Func<ParseResult, string?> folder, Func<ParseResult, int> run) =>
+            verb.Does(new WholeAction(r => folder(r) is { } kept && Keeps(kept), run));
 
         /// <summary>It serves the page.</summary>
-        public void OpensPage(Func<ParseResult, int> run) => verb.Action = new WholeAction(_ => true, run);
+        public Command OpensPage(Func<ParseResult, int> run) => verb.Does(new WholeAction(_ => true, run));
+
+        private Command Does(WholeAction action)
+        {
+            verb.Action = action;
+            return verb;
+        }
     }
 
     // What cannot be read is told by the verb itself.

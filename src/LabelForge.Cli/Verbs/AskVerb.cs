@@ -11,21 +11,18 @@ internal static class AskVerb
 {
     public static Command Build()
     {
-        var recipe = Shared.RecipeArgument(required: false);
-        recipe.Description = "Only for this recipe: its file, or its id in the workshop (default: every product of the workshop)";
-        var workshop = Shared.Workshop();
-        var market = Shared.Market();
-        var format = Shared.Format();
-        var asked = new Option<bool>("--asked")
-        {
-            Description =
-                "Write down in the materials that their suppliers were asked today: labelforge today tells it, and asks about "
-                    + "others first",
-        };
-        var verb = new Command("ask",
+        var verb = new Verb("ask",
             "One message a supplier: the fewest facts that settle most of the order of ingredients, and where the market wants allergens "
-                + "named, the certificates that are missing") { recipe, workshop, market, format, asked };
-        verb.SetAction(r => Exit.Run(() =>
+                + "named, the certificates that are missing");
+        var recipe = verb.Recipe(required: false);
+        recipe.Description = "Only for this recipe: its file, or its id in the workshop (default: every product of the workshop)";
+        var workshop = verb.Workshop();
+        var market = verb.Market();
+        var format = verb.Format();
+        var asked = verb.Option<bool>("--asked",
+            "Write down in the materials that their suppliers were asked today: labelforge today tells it, and asks about "
+                + "others first");
+        return verb.Runs(r =>
         {
             var (questions, folder) = Questions(r.GetValue(recipe), r.GetValue(workshop), r.GetValue(market));
             if (r.GetValue(format) == "json")
@@ -41,8 +38,7 @@ internal static class AskVerb
             if (r.GetValue(asked))
                 WriteDown(questions, folder);
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     private static void WriteDown(SupplierQuestions questions, string folder)
@@ -52,7 +48,7 @@ internal static class AskVerb
         {
             var path = Path.Combine(folder, "materials", $"{material.Id}.yaml");
             var text = YamlEdit.Set(File.ReadAllText(path), [MaterialFile.AskedKey], day);
-            AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+            AtomicFile.Write(path, text);
             Console.Error.WriteLine($"{material.File}: asked: {day}");
         }
     }

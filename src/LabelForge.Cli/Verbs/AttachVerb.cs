@@ -8,23 +8,16 @@ internal static class AttachVerb
 {
     public static Command Build()
     {
-        var file = new Argument<string>("FILE") { Description = "The paper or picture; it is copied" };
-        var about = new Option<string>("--to")
-        {
-            Description = "What it belongs to: a bottle (M3), a lot, a material, a product, or business",
-            Required = true,
-        };
-        var kind = new Option<string>("--kind") { Description = AttachmentKinds.Listed, DefaultValueFactory = _ => "other" };
-        var revision = new Option<string?>("--revision") { Description = "Its revision, as it stands on it" };
-        var issued = new Option<string?>("--issued") { Description = "The day on it, YYYY-MM-DD" };
-        var until = new Option<string?>("--holds-until") { Description = "The last day on which it holds, YYYY-MM-DD" };
-        var options = new BookOptions();
-        var verb = options.AddTo(new Command("attach",
-            "Keeps a certificate, a data sheet, an invoice or a photo beside the books, by its digest")
-        {
-            file, about, kind, revision, issued, until,
-        });
-        verb.OpensBooks(r =>
+        var verb = new Verb("attach", "Keeps a certificate, a data sheet, an invoice or a photo beside the books, by its digest");
+        var file = verb.Argument<string>("FILE", "The paper or picture; it is copied");
+        var about = verb.Option<string>("--to",
+            "What it belongs to: a bottle (M3), a lot, a material, a product, or business", required: true);
+        var kind = verb.Option<string>("--kind", AttachmentKinds.Listed, "other");
+        var revision = verb.Option<string?>("--revision", "Its revision, as it stands on it");
+        var issued = verb.Option<string?>("--issued", "The day on it, YYYY-MM-DD");
+        var until = verb.Option<string?>("--holds-until", "The last day on which it holds, YYYY-MM-DD");
+        var options = new BookOptions().AddTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var path = r.GetValue(file)!;
@@ -61,6 +54,5 @@ internal static class AttachVerb
                 ["holdsUntil"] = kept.BestBefore?.ToJson()
             }, Invariant($"Attachment {kept.Id}: {kept.FileName} is kept with {to}, SHA-256 {kept.Digest}."));
         });
-        return verb;
     }
 }

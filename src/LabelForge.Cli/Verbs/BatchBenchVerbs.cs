@@ -12,28 +12,20 @@ internal static class BatchBenchVerbs
 {
     public static Command Start()
     {
-        var recipe = Shared.RecipeArgument();
-        var pieces = new Option<int?>("--pieces") { Description = "Scale the recipe to this many pieces" };
-        var mass = new Option<string?>("--mass") { Description = "Scale the recipe to this mass: \"2 kg\"" };
-        var moulds = new Option<string?>("--moulds") { Description = "Scale the recipe to fill moulds: \"6 x 113 g, 12 x 3 oz\"" };
-        var lot = Shared.Lot(required: false);
-        var variant = Shared.Variant();
-        var options = new BookOptions();
-        var verb = options.AddAskingTo(new Command("start", "Begins a batch in the books: scaled, lots proposed, the recipe frozen")
-        {
-            recipe, pieces, mass, moulds, lot, variant,
-        });
-        verb.OpensBooks(r =>
+        var verb = new Verb("start", "Begins a batch in the books: scaled, lots proposed, the recipe frozen");
+        var recipe = verb.Recipe();
+        var pieces = verb.Option<int?>("--pieces", "Scale the recipe to this many pieces");
+        var mass = verb.Option<string?>("--mass", "Scale the recipe to this mass: \"2 kg\"");
+        var moulds = verb.Option<string?>("--moulds", "Scale the recipe to fill moulds: \"6 x 113 g, 12 x 3 oz\"");
+        var lot = verb.Lot(required: false);
+        var variant = verb.Variant();
+        var options = new BookOptions().AddAskingTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var named = r.GetValue(variant) is { } name ? $"{r.GetValue(recipe)}/{name.Trim()}" : r.GetValue(recipe)!;
             var read = workshop.ProductOf(named).Recipe;
-            if (new object?[] { r.GetValue(pieces), r.GetValue(mass), r.GetValue(moulds) }.Count(o => o is not null) > 1)
-                throw new InputException("call.two-sizes");
-            var batch = r.GetValue(pieces) is { } count ? BatchSize.ToPieces(workshop, read, count)
-                : r.GetValue(mass) is { } text ? BatchSize.ToMass(workshop, read, MassOf(text))
-                : r.GetValue(moulds) is { } filled ? BatchSize.ToMoulds(workshop, read, filled)
-                : BatchSize.ToPieces(workshop, read, read.Pieces);
+            var batch = Sized(workshop, read, r.GetValue(pieces), r.GetValue(mass), r.GetValue(moulds));
             var on = options.On(r);
             options.Ask(r, Slips.OfBatch(batch.Total.Grams, batch.Recipe.Pieces, on, BookOptions.Today));
             var book = BookOptions.Book(workshop);
@@ -73,21 +65,17 @@ internal static class BatchBenchVerbs
                 return Exit.Done;
             });
         });
-        return verb;
     }
 
     public static Command Weigh()
     {
-        var lot = LotArgument();
-        var material = new Argument<string>("MATERIAL") { Description = "The material's id" };
-        var amount = new Argument<string>("AMOUNT") { Description = "What the scale showed: \"452.3 g\"" };
-        var from = new Option<string?>("--from") { Description = "The material lot, for example M3 (default: first expired, first out)" };
-        var options = new BookOptions();
-        var verb = options.AddAskingTo(new Command("weigh", "Records an amount weighed into a batch, and says what it changes")
-        {
-            lot, material, amount, from,
-        });
-        verb.OpensBooks(r =>
+        var verb = new Verb("weigh", "Records an amount weighed into a batch, and says what it changes");
+        var lot = LotArgument(verb);
+        var material = verb.Argument<string>("MATERIAL", "The material's id");
+        var amount = verb.Argument<string>("AMOUNT", "What the scale showed: \"452.3 g\"");
+        var from = verb.Option<string?>("--from", "The material lot, for example M3 (default: first expired, first out)");
+        var options = new BookOptions().AddAskingTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -136,25 +124,18 @@ internal static class BatchBenchVerbs
                 return flagged ? Exit.FindingStands : Exit.Done;
             });
         });
-        return verb;
     }
 
     public static Command Close()
     {
-        var lot = LotArgument();
-        var made = new Option<int>("--made")
-        {
-            Description = "Pieces that came out, rejected ones too; of a pot: of each of its batches that is still open",
-            Required = true,
-        };
-        var rejected = new Option<int>("--rejected") { Description = "Of these, not to be sold" };
-        var yield = new Option<string?>("--yield") { Description = "What all pieces weigh together" };
-        var options = new BookOptions();
-        var verb = options.AddAskingTo(new Command("close", "Finishes a batch: what came out, and what was lost")
-        {
-            lot, made, rejected, yield,
-        });
-        verb.OpensBooks(r =>
+        var verb = new Verb("close", "Finishes a batch: what came out, and what was lost");
+        var lot = LotArgument(verb);
+        var made = verb.Option<int>("--made",
+            "Pieces that came out, rejected ones too; of a pot: of each of its batches that is still open", required: true);
+        var rejected = verb.Option<int>("--rejected", "Of these, not to be sold");
+        var yield = verb.Option<string?>("--yield", "What all pieces weigh together");
+        var options = new BookOptions().AddAskingTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -191,16 +172,15 @@ internal static class BatchBenchVerbs
                 TellBroken(broken);
             return lost < 0 || broken.Length > 0 ? Exit.FindingStands : Exit.Done;
         });
-        return verb;
     }
 
     public static Command Note()
     {
-        var lot = LotArgument();
-        var what = new Argument<string>("WHAT") { Description = "What happened otherwise than planned, and what was done" };
-        var options = new BookOptions();
-        var verb = options.AddTo(new Command("note", "Records a deviation") { lot, what });
-        verb.OpensBooks(r =>
+        var verb = new Verb("note", "Records a deviation");
+        var lot = LotArgument(verb);
+        var what = verb.Argument<string>("WHAT", "What happened otherwise than planned, and what was done");
+        var options = new BookOptions().AddTo(verb);
+        return verb.OpensBooks(r =>
         {
             var deviation = Production.Note(BookOptions.Book(options.Workshop(r)), BookOptions.Lot(r.GetValue(lot)!), r.GetValue(what)!,
                 options.On(r), options.By(r), options.Note(r));
@@ -208,18 +188,14 @@ internal static class BatchBenchVerbs
             return options.Told(r, new JsonObject { ["deviation"] = deviation.Id, ["lot"] = code, ["what"] = deviation.What },
                 "Noted.");
         });
-        return verb;
     }
 
     public static Command Show()
     {
-        var lot = LotArgument();
-        var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("show", "The record of a batch: planned, weighed, lots, deviations, what came out")
-        {
-            lot,
-        }, dated: false);
-        verb.OpensBooks(r =>
+        var verb = new Verb("show", "The record of a batch: planned, weighed, lots, deviations, what came out");
+        var lot = LotArgument(verb);
+        var options = new BookOptions().AddReadingTo(verb, dated: false);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             return BookOptions.Book(workshop).Ask(books =>
@@ -237,7 +213,6 @@ internal static class BatchBenchVerbs
                 return Exit.Done;
             });
         });
-        return verb;
     }
 
     // The weighing stands in the books by now: what keeps the label from being settled must not look as if nothing was written.
@@ -268,8 +243,17 @@ internal static class BatchBenchVerbs
         }
     }
 
-    internal static Argument<string> LotArgument() =>
-        new("LOT") { Description = "The lot code of the batch; at the bench also the number of a pot" };
+    internal static Argument<string> LotArgument(Verb verb) =>
+        verb.Argument<string>("LOT", "The lot code of the batch; at the bench also the number of a pot");
+
+    private static BatchFormula Sized(Workshop workshop, Recipe recipe, int? pieces, string? mass, string? moulds) =>
+        (pieces, mass, moulds) switch
+        {
+            (null, { } text, null) => BatchSize.ToMass(workshop, recipe, MassOf(text)),
+            (null, null, { } filled) => BatchSize.ToMoulds(workshop, recipe, filled),
+            (_, null, null) => BatchSize.ToPieces(workshop, recipe, pieces ?? recipe.Pieces),
+            _ => throw new InputException("call.two-sizes"),
+        };
 
     private static Mass MassOf(string text)
     {

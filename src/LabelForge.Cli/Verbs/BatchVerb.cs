@@ -11,17 +11,15 @@ internal static class BatchVerb
 {
     public static Command Build()
     {
-        var inputs = new PrintInputs();
-        var output = new OutputOption("The PDF to write", FileKind.Pdf);
-        var verb = new Command("batch",
+        var verb = new Verb("batch",
             "The batch sheet for the bench, as a PDF: weights, boxes to tick, cautions, the lot; and the batch's record in the books")
         {
             BatchBenchVerbs.Start(), PotVerbs.Begin(), BatchBenchVerbs.Weigh(), BatchBenchVerbs.Note(), BatchBenchVerbs.Close(),
-        BatchBenchVerbs.Show(), PotVerbs.Sheet(),
+            BatchBenchVerbs.Show(), PotVerbs.Sheet(),
         };
-        output.AddTo(verb);
-        inputs.AddTo(verb);
-        verb.OpensBooksWhereKept(inputs.Folder, r =>
+        var output = new OutputOption("The PDF to write", FileKind.Pdf).AddTo(verb);
+        var inputs = new PrintInputs().AddTo(verb);
+        return verb.OpensBooksWhereKept(inputs.Folder, r =>
         {
             var path = output.Path(r);
             var (jobs, lot, on) = inputs.Prepare(r);
@@ -34,6 +32,5 @@ internal static class BatchVerb
             inputs.Say(r, path, jobs, lot);
             return Exit.Done;
         });
-        return verb;
     }
 }

@@ -12,43 +12,33 @@ internal sealed class BookOptions
     private readonly Option<string> _format = Shared.Format();
     private readonly Option<bool> _sure = new("--sure") { Description = "What looks like a slip is meant so" };
 
-    public Command AddTo(Command verb)
-    {
-        foreach (var option in new Option[] { _workshop, _on, _by, _note, _format })
-            verb.Options.Add(option);
-        return verb;
-    }
+    /// <summary>Adds what a verb takes that writes an entry.</summary>
+    public BookOptions AddTo(Command verb) => Add(verb, _workshop, _on, _by, _note, _format);
 
     /// <summary>Adds what a verb takes that reads a file into the books: each line has a note of its own, or none.</summary>
-    public Command AddFileTo(Command verb)
-    {
-        foreach (var option in new Option[] { _workshop, _on, _by, _format })
-            verb.Options.Add(option);
-        return verb;
-    }
+    public BookOptions AddFileTo(Command verb) => Add(verb, _workshop, _on, _by, _format);
 
     /// <summary>Adds what a verb takes that only reads: where, and as what; and the day to reckon
     /// from where it reckons from one.</summary>
-    public Command AddReadingTo(Command verb, bool dated)
+    public BookOptions AddReadingTo(Command verb, bool dated)
     {
-        verb.Options.Add(_workshop);
-        if (dated)
-        {
-            _on.Description = "The day to reckon from, YYYY-MM-DD (default: today)";
-            verb.Options.Add(_on);
-        }
-        verb.Options.Add(_format);
-        return verb;
+        if (!dated)
+            return Add(verb, _workshop, _format);
+        _on.Description = "The day to reckon from, YYYY-MM-DD (default: today)";
+        return Add(verb, _workshop, _on, _format);
     }
 
     /// <summary>Adds the options of a verb that asks where an entry looks like a slip.</summary>
-    public Command AddAskingTo(Command verb) => AddTo(AddSureTo(verb));
+    public BookOptions AddAskingTo(Command verb) => AddSureTo(verb).AddTo(verb);
 
     /// <summary>Adds the option that answers such questions.</summary>
-    public Command AddSureTo(Command verb)
+    public BookOptions AddSureTo(Command verb) => Add(verb, _sure);
+
+    private BookOptions Add(Command verb, params ReadOnlySpan<Option> options)
     {
-        verb.Options.Add(_sure);
-        return verb;
+        foreach (var option in options)
+            verb.Options.Add(option);
+        return this;
     }
 
     /// <summary>Asks what looks like a slip, before anything is written: of the person at the

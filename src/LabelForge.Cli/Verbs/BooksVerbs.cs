@@ -11,10 +11,9 @@ internal static class BooksVerbs
 {
     public static Command StockInHand()
     {
-        var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("stock-in-hand", "Materials and pieces in the house, first to expire first"),
-            dated: true);
-        verb.OpensBooks(r =>
+        var verb = new Verb("stock-in-hand", "Materials and pieces in the house, first to expire first");
+        var options = new BookOptions().AddReadingTo(verb, dated: true);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var on = options.On(r);
@@ -61,7 +60,6 @@ internal static class BooksVerbs
                 return Exit.Done;
             });
         });
-        return verb;
     }
 
     private static string UnitOf(Workshop workshop, string material) =>
@@ -69,17 +67,13 @@ internal static class BooksVerbs
 
     public static Command Books()
     {
-        var list = new Argument<string>("LIST")
-        {
-            Description = string.Join(", ", BookFolder.Lists) + "; all; or verify, which reckons every balance anew",
-        };
-        var output = OutputOption.Optional("The CSV to write (default: the screen); for all, a folder", FileKind.Csv);
-        var last = new Option<int?>("--last") { Description = "Only so many entries, the last of the list" };
-        var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("books", "A list of the books as CSV, struck entries marked") { list, last },
-            dated: false);
-        output.AddTo(verb);
-        verb.OpensBooks(r =>
+        var verb = new Verb("books", "A list of the books as CSV, struck entries marked");
+        var list = verb.Argument<string>("LIST",
+            string.Join(", ", BookFolder.Lists) + "; all; or verify, which reckons every balance anew");
+        var last = verb.Option<int?>("--last", "Only so many entries, the last of the list");
+        var options = new BookOptions().AddReadingTo(verb, dated: false);
+        var output = OutputOption.Optional("The CSV to write (default: the screen); for all, a folder", FileKind.Csv).AddTo(verb);
+        return verb.OpensBooks(r =>
         {
             var name = r.GetValue(list)!;
             if (r.GetValue(last) is { } && name is "all" or "verify")
@@ -114,7 +108,6 @@ internal static class BooksVerbs
                 return Exit.Done;
             });
         });
-        return verb;
     }
 
     // supplier lot -> supplierLot, as in the other answers.
@@ -148,15 +141,12 @@ internal static class BooksVerbs
 
     public static Command Import()
     {
-        var files = new Argument<string[]>("CSV")
-        {
-            Description = "Lists as labelforge books writes them, or typed in their columns; or the folder of all",
-            Arity = ArgumentArity.OneOrMore,
-        };
-        var options = new BookOptions();
-        var verb = options.AddFileTo(new Command("import",
-            "Reads lists of the books back: rows with a number that is there already must agree, all others are added") { files });
-        verb.OpensBooks(r =>
+        var verb = new Verb("import",
+            "Reads lists of the books back: rows with a number that is there already must agree, all others are added");
+        var files = verb.Argument<string[]>("CSV",
+            "Lists as labelforge books writes them, or typed in their columns; or the folder of all", ArgumentArity.OneOrMore);
+        var options = new BookOptions().AddFileTo(verb);
+        return verb.OpensBooks(r =>
         {
             var paths = r.GetValue(files)!
                 .SelectMany(f => Directory.Exists(f)
@@ -167,7 +157,6 @@ internal static class BooksVerbs
             return options.Told(r, new JsonObject { ["added"] = added, ["known"] = known },
                 $"{added} entries added; {known} were in the books already, and agree.");
         });
-        return verb;
     }
 
     private static int All(OpenBooks book, string? folder, bool force, bool json)

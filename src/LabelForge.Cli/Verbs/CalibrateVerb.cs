@@ -10,30 +10,17 @@ internal static class CalibrateVerb
 {
     public static Command Build()
     {
-        var printers = new PrinterInputs();
-        var workshop = Shared.Workshop();
-        var stock = new Option<string?>("--stock")
-        {
-            Description = "The label stock whose outlines the page shows (see: labelforge stock)",
-        };
-        var ruler = new Option<string?>("--ruler")
-        {
-            Description = "How long the page's rulers came out, across and down, in millimetres: 169.4,220.1",
-        };
-        var scan = new Option<string?>("--scan")
-        {
-            Description = "A scan or a photo of the printed test page, PNG or JPEG: nudge and stretch are read from it",
-        };
-        var dots = new Option<double?>("--scan-dpi") { Description = "Dots to the inch of the scan, where its file does not say them" };
-        var format = Shared.Format();
-        var output = OutputOption.Optional("The test page to write, a PDF", FileKind.Pdf);
-        var verb = new Command("calibrate", "A test page for a printer; and the nudge and stretch it asks for, remembered in the workshop")
-        {
-            stock, ruler, scan, dots, workshop, format,
-        };
-        output.AddTo(verb);
-        printers.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        var verb = new Verb("calibrate", "A test page for a printer; and the nudge and stretch it asks for, remembered in the workshop");
+        var stock = verb.Option<string?>("--stock", "The label stock whose outlines the page shows (see: labelforge stock)");
+        var ruler = verb.Option<string?>("--ruler", "How long the page's rulers came out, across and down, in millimetres: 169.4,220.1");
+        var scan = verb.Option<string?>("--scan",
+            "A scan or a photo of the printed test page, PNG or JPEG: nudge and stretch are read from it");
+        var dots = verb.Option<double?>("--scan-dpi", "Dots to the inch of the scan, where its file does not say them");
+        var workshop = verb.Workshop();
+        var format = verb.Format();
+        var output = OutputOption.Optional("The test page to write, a PDF", FileKind.Pdf).AddTo(verb);
+        var printers = new PrinterInputs().AddTo(verb);
+        return verb.Runs(r =>
         {
             var path = output.PathOrNone(r);
             var folder = r.GetValue(workshop) ?? Directory.GetCurrentDirectory();
@@ -60,8 +47,7 @@ internal static class CalibrateVerb
                     ["registration"] = Json(printer.Registration)
                 });
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     private static int ReadScan(ParseResult r, PrinterInputs printers, string folder, string picture, double? dots, Option<string> format)
@@ -80,12 +66,8 @@ internal static class CalibrateVerb
             },
             $"The page of {found.Stock.Id}, printed {found.Used}, needs to be {needed}.",
             found.ByEdges
-            ? string.Create(CultureInfo.InvariantCulture,
-                $"Measured by the sheet's own edges; the print "
-                    + $"stands turned by {found.TurnDegrees:0.00} degrees on it. The codes lie {found.OffMm:0.00} mm off the fit.")
-            : string.Create(CultureInfo.InvariantCulture,
-                $"The sheet's edges cannot be seen, so the nudge stays as it was; the stretch is measured by the scan's dots to the inch. "
-                    + $"The codes lie {found.OffMm:0.00} mm off the fit."));
+            ? Invariant($"Measured by the sheet's own edges; the print stands turned by {found.TurnDegrees:0.00} degrees on it. The codes lie {found.OffMm:0.00} mm off the fit.")
+            : Invariant($"The sheet's edges cannot be seen, so the nudge stays as it was; the stretch is measured by the scan's dots to the inch. The codes lie {found.OffMm:0.00} mm off the fit."));
         var (printer, changed) = printers.Found(r, folder, needed);
         PrinterInputs.Remember(folder, printer, changed);
         if (!changed)

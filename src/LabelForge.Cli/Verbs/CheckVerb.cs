@@ -16,45 +16,30 @@ internal static class CheckVerb
 {
     public static Command Build()
     {
-        var file = new Argument<string?>("FILE")
-        {
-            Description =
-                "A recipe (file or id), a label made elsewhere (.txt, .md, .pdf, or - for standard input), or a folder of labels",
-            Arity = ArgumentArity.ZeroOrOne,
-        };
-        var all = new Option<bool>("--all") { Description = "Every product of the workshop, market by market (--market us,eu or all)" };
-        var workshop = Shared.Workshop();
-        var market = Shared.Market();
-        var design = Shared.Design();
-        var lot = Shared.Lot(required: false);
-        var product = new Option<string?>("--product")
-        {
-            Description = "The kind of product, for example soap-bar (default: what the label says)",
-        };
-        var panel = new Option<string?>("--panel")
-        {
-            Description = "The principal display panel, for example 2.5x3.5in (default: the page of a one-label PDF)",
-        };
-        var soldAs = new Option<string?>("--sold-as") { Description = "soap or cosmetic (default: judged from the words)" };
+        var verb = new Verb("check",
+            "What is missing or wrong on a label, a recipe's or one made elsewhere, with the source of each rule");
+        var file = verb.Argument<string?>("FILE",
+            "A recipe (file or id), a label made elsewhere (.txt, .md, .pdf, or - for standard input), or a folder of labels",
+            ArgumentArity.ZeroOrOne);
+        var all = verb.Option<bool>("--all", "Every product of the workshop, market by market (--market us,eu or all)");
+        var workshop = verb.Workshop();
+        var market = verb.Market();
+        var design = verb.Design();
+        var lot = verb.Lot(required: false);
+        var product = verb.Option<string?>("--product", "The kind of product, for example soap-bar (default: what the label says)");
+        var panel = verb.Option<string?>("--panel",
+            "The principal display panel, for example 2.5x3.5in (default: the page of a one-label PDF)");
+        var soldAs = verb.Option<string?>("--sold-as", "soap or cosmetic (default: judged from the words)");
         soldAs.AcceptOnlyFromAmong("soap", "cosmetic");
-        var facts = new Option<string[]>("--fact")
-        {
-            Description =
-                "What a rule asks of a product on a label made elsewhere: adults-only, or spray=no (a recipe says it under facts:)",
-            AllowMultipleArgumentsPerToken = true,
-        };
+        var facts = verb.Option<string[]>("--fact",
+            "What a rule asks of a product on a label made elsewhere: adults-only, or spray=no (a recipe says it under facts:)");
+        facts.AllowMultipleArgumentsPerToken = true;
+        var format = verb.Format();
+        var on = verb.On();
+        var variant = verb.Variant();
         var output = OutputOption.Named("--report", "Write a report with the label's picture and the places marked: FILE.html or FILE.pdf",
-            FileKind.Html, FileKind.Pdf);
-        var format = Shared.Format();
-        var on = Shared.On();
-        var variant = Shared.Variant();
-        var verb = new Command("check",
-            "What is missing or wrong on a label, a recipe's or one made elsewhere, with the source of each rule")
-        {
-            file, all, workshop, market, design, lot, product, panel, soldAs, facts, format, on, variant,
-        };
-        output.AddTo(verb);
-        verb.OpensBooksWhereKept(r => r.GetValue(lot) is null ? null : Shared.FolderOf(r.GetValue(file), r.GetValue(workshop)), r =>
+            FileKind.Html, FileKind.Pdf).AddTo(verb);
+        return verb.OpensBooksWhereKept(r => r.GetValue(lot) is null ? null : Shared.FolderOf(r.GetValue(file), r.GetValue(workshop)), r =>
         {
             var path = output.PathOrNone(r);
             var date = Shared.Date(r.GetValue(on));
@@ -73,7 +58,6 @@ internal static class CheckVerb
                 r.GetValue(panel), r.GetValue(soldAs), string.Join(' ', r.GetValue(facts) ?? []));
             return OfLabels(CheckLabel.Each(LabelInput.Read(named), question, Shipped.Dictionary), path, date, json);
         });
-        return verb;
     }
 
     private static int OfLabels(ImmutableArray<(string Name, LabelStatement Reading, CheckReport Report)> labels, string? output,
@@ -112,13 +96,7 @@ internal static class CheckVerb
         var reports = Product.Each(products, p => RecipeCheck.Run(jobs[products.IndexOf(p)].Facts));
         if (output is not null)
             WriteReport(output, [.. jobs.Zip(reports)], on);
-        if (json)
-            JsonOut.Write([.. products.Zip(reports, (p, r) => (p.Name, JsonOut.Of(r)))]);
-        for (var i = 0; i < products.Length && !json; i++)
-        {
-            Report.Heading(products, i);
-            Report.Write(reports[i]);
-        }
+        Report.Each(products, reports, json, (_, r) => JsonOut.Of(r), (_, r) => Report.Write(r));
         return reports.Any(r => r.HasMust) ? Exit.FindingStands : Exit.Done;
     }
 

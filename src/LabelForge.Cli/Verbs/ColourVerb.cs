@@ -13,25 +13,21 @@ internal static class ColourVerb
 
     public static Command Build()
     {
-        var recipe = Shared.RecipeArgument(required: false);
-        var want = new Option<string?>("--want") { Description = "The shade wanted: \"#c9a0b4\"" };
-        var photo = new Option<string?>("--photo")
-        {
-            Description = "A photo (PNG or JPEG) to pick a colour from: the shade wanted, or with --for a material's own",
-        };
-        var at = new Option<string?>("--at")
-        {
-            Description = "Where in the photo, in hundredths of its width and height: 50,50 (default: the middle)",
-        };
-        var white = new Option<string?>("--white") { Description = "Where a white sheet lies in the photo: its light is taken out" };
-        var into = new Option<string?>("--for") { Description = "The material whose swatch the photo shows; it is written into its file" };
-        var (folder, variant, market, on, format) = (Shared.Workshop(), Shared.Variant(), Shared.Market(), Shared.On(), Shared.Format());
-        var verb = new Command("colour",
-            "The colour that a product's colourants give, how much of which comes nearest to a shade, and a colour picked from a photo")
-        {
-            recipe, want, photo, at, white, into, folder, variant, market, on, format,
-        };
-        verb.SetAction(r => Exit.Run(() =>
+        var verb = new Verb("colour",
+            "The colour that a product's colourants give, how much of which comes nearest to a shade, and a colour picked from a photo");
+        var recipe = verb.Recipe(required: false);
+        var want = verb.Option<string?>("--want", "The shade wanted: \"#c9a0b4\"");
+        var photo = verb.Option<string?>("--photo",
+            "A photo (PNG or JPEG) to pick a colour from: the shade wanted, or with --for a material's own");
+        var at = verb.Option<string?>("--at", "Where in the photo, in hundredths of its width and height: 50,50 (default: the middle)");
+        var white = verb.Option<string?>("--white", "Where a white sheet lies in the photo: its light is taken out");
+        var into = verb.Option<string?>("--for", "The material whose swatch the photo shows; it is written into its file");
+        var folder = verb.Workshop();
+        var variant = verb.Variant();
+        var market = verb.Market();
+        var on = verb.On();
+        var format = verb.Format();
+        return verb.Runs(r =>
         {
             var json = r.GetValue(format) == "json";
             var picked = r.GetValue(photo) is { } file
@@ -47,17 +43,10 @@ internal static class ColourVerb
             if (wanted is not { } shade)
                 return Tell(products, json);
             var where = Shared.MarketOf(r.GetValue(market), products[0].Workshop);
-            var answers = Product.Each(products, p => (p, ProductColours.Nearest(p, shade, where, Shared.Date(r.GetValue(on)))));
-            if (json)
-                JsonOut.Write([.. answers.Select(a => (a.p.Name, Data(a.Item2)))]);
-            for (var i = 0; i < answers.Length && !json; i++)
-            {
-                Report.Heading(products, i);
-                Write(answers[i].Item2);
-            }
+            var answers = Product.Each(products, p => ProductColours.Nearest(p, shade, where, Shared.Date(r.GetValue(on))));
+            Report.Each(products, answers, json, (_, a) => Data(a), (_, a) => Write(a));
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     private static PicturePlace? Place(string? text) =>
@@ -74,7 +63,7 @@ internal static class ColourVerb
             written = material.File;
             var path = Path.Combine(workshop.Folder, written);
             var text = YamlEdit.Set(File.ReadAllText(path), ["swatch"], picked.ToString());
-            AtomicFile.Write(path, stream => stream.Write(System.Text.Encoding.UTF8.GetBytes(text)));
+            AtomicFile.Write(path, text);
         }
         if (json)
             JsonOut.Write(new JsonObject { ["colour"] = picked.ToString(), ["file"] = written });

@@ -8,17 +8,13 @@ internal static class CopyVerbs
 {
     public static Command Backup()
     {
-        var file = new Argument<string>("FILE")
-        {
-            Description = "The copy to write, best on another disk: .zip for the whole workshop, .db for the books alone",
-        };
-        var workshop = Shared.Workshop();
-        var (force, format) = (new Option<bool>("--force") { Description = "Write over a file that is no such copy" }, Shared.Format());
-        var verb = new Command("backup", "A checked copy of the whole workshop or of its books, made while they are in use")
-        {
-            file, workshop, force, format,
-        };
-        verb.OpensBooks(r =>
+        var verb = new Verb("backup", "A checked copy of the whole workshop or of its books, made while they are in use");
+        var file = verb.Argument<string>("FILE",
+            "The copy to write, best on another disk: .zip for the whole workshop, .db for the books alone");
+        var workshop = verb.Workshop();
+        var force = verb.Option<bool>("--force", "Write over a file that is no such copy");
+        var format = verb.Format();
+        return verb.OpensBooks(r =>
         {
             var (folder, path) = (r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
             if (!WorkshopCopy.IsNamed(path))
@@ -43,18 +39,15 @@ internal static class CopyVerbs
                 $"{path}: {report.Files} files and {report.Entries} entries of the books, put back elsewhere, compared and found whole.");
             return Agrees(report.Differences);
         });
-        return verb;
     }
 
     public static Command Restore()
     {
-        var file = new Argument<string>("FILE") { Description = "A copy made by backup" };
-        var (workshop, format) = (Shared.Workshop(), Shared.Format());
-        var verb = new Command("restore", "Puts a copy in the place of a workshop or of its books; what was there is kept beside it")
-        {
-            file, workshop, format,
-        };
-        verb.OpensBooks(r =>
+        var verb = new Verb("restore", "Puts a copy in the place of a workshop or of its books; what was there is kept beside it");
+        var file = verb.Argument<string>("FILE", "A copy made by backup");
+        var workshop = verb.Workshop();
+        var format = verb.Format();
+        return verb.OpensBooks(r =>
         {
             var (folder, path) = (r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(file)!);
             if (!WorkshopCopy.IsNamed(path))
@@ -76,7 +69,6 @@ internal static class CopyVerbs
                 $"Restored: {report.Files} files and {report.Entries} entries of the books.{(report.Kept is null ? "" : $" What was there and differed is kept as {report.Kept}.")}");
             return Agrees(report.Differences);
         });
-        return verb;
     }
 
     // A copy of books that do not agree with themselves is better than none; but it is told.
@@ -89,31 +81,24 @@ internal static class CopyVerbs
 
     public static Command AgreeServer()
     {
-        var (workshop, format) = (Shared.Workshop(), Shared.Format());
-        var verb = new Command("agree-server", "Agrees, once, to the server on another machine that a workshop names for its books")
-        {
-            workshop, format,
-        };
-        verb.OpensBooks(r =>
+        var verb = new Verb("agree-server", "Agrees, once, to the server on another machine that a workshop names for its books");
+        var workshop = verb.Workshop();
+        var format = verb.Format();
+        return verb.OpensBooks(r =>
         {
             var server = KnownServers.Agree(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
             Shared.Say(r, format, () => new JsonObject { ["server"] = server }, $"Agreed: the books may be kept in {server}.");
             return Exit.Done;
         });
-        return verb;
     }
 
     public static Command ReceiveList()
     {
-        var file = new Argument<string>("CSV")
-        {
-            Description = "Columns material, amount, price, and any of supplier, supplier lot, best before, certificate, on, by, note",
-        };
-        var options = new BookOptions();
-        var verb =
-            options.AddFileTo(options.AddSureTo(new Command("receive-list",
-                "Writes a CSV of materials that came in into the books: all of its lines, or none") { file }));
-        verb.OpensBooks(r =>
+        var verb = new Verb("receive-list", "Writes a CSV of materials that came in into the books: all of its lines, or none");
+        var file = verb.Argument<string>("CSV",
+            "Columns material, amount, price, and any of supplier, supplier lot, best before, certificate, on, by, note");
+        var options = new BookOptions().AddSureTo(verb).AddFileTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var list = ReceiptList.Read(r.GetValue(file)!, workshop, options.On(r), options.By(r));
@@ -136,6 +121,5 @@ internal static class CopyVerbs
                 Console.WriteLine($"M{receipt.Id} {receipt.Material}");
             return Exit.Done;
         });
-        return verb;
     }
 }

@@ -10,26 +10,19 @@ internal static class DeclareVerb
 {
     public static Command Build()
     {
-        var recipe = Shared.RecipeArgument();
-        var workshop = Shared.Workshop();
-        var market = Shared.Market();
-        var format = Shared.Format();
-        var on = Shared.On();
-        var names = Shared.Names();
-        var variant = Shared.Variant();
-        var since = Shared.Since();
-        var explain = new Option<bool>("--explain")
-        {
-            Description = "Show what the order rests on: a bar for each range, what is proved and why, whom to ask for what",
-        };
-        var verb = new Command("declare", "The ingredient declaration of a recipe, and what is not proved about its order")
-        {
-            recipe, workshop, market, format, on, names, variant, since, explain,
-        };
-        verb.SetAction(
-            r => Exit.Run(() => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(format)!, r.GetValue(on),
-                r.GetValue(names)!, r.GetValue(variant), r.GetValue(since), r.GetValue(explain))));
-        return verb;
+        var verb = new Verb("declare", "The ingredient declaration of a recipe, and what is not proved about its order");
+        var recipe = verb.Recipe();
+        var workshop = verb.Workshop();
+        var market = verb.Market();
+        var format = verb.Format();
+        var on = verb.On();
+        var names = verb.Names();
+        var variant = verb.Variant();
+        var since = verb.Since();
+        var explain = verb.Option<bool>("--explain",
+            "Show what the order rests on: a bar for each range, what is proved and why, whom to ask for what");
+        return verb.Runs(r => Run(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(market), r.GetValue(format)!, r.GetValue(on),
+            r.GetValue(names)!, r.GetValue(variant), r.GetValue(since), r.GetValue(explain)));
     }
 
     private static int Run(string recipe, string? folder, string? market, string format, string? on, string names, string? variant,

@@ -13,17 +13,12 @@ internal static class DemoVerb
 {
     public static Command Build()
     {
-        var output = new Option<string>("--out") { Description = "The folder to write to", DefaultValueFactory = _ => "demo-out" };
-        var on = Shared.On();
-        var (force, format) = (new Option<bool>("--force") { Description = "Write over what was changed in the example since" },
-            Shared.Format());
-        var verb = new Command("demo", "The whole job on the example workshop: declaration, check, label, sheet of labels, batch sheet")
-        {
-            output, on, force, format,
-        };
-        verb.SetAction(
-            r => Exit.Run(() => Run(r.GetValue(output)!, Shared.Date(r.GetValue(on)), r.GetValue(force), Shared.IsJson(r, format))));
-        return verb;
+        var verb = new Verb("demo", "The whole job on the example workshop: declaration, check, label, sheet of labels, batch sheet");
+        var output = verb.Option<string>("--out", "The folder to write to", "demo-out");
+        var on = verb.On();
+        var force = verb.Option<bool>("--force", "Write over what was changed in the example since");
+        var format = verb.Format();
+        return verb.Runs(r => Run(r.GetValue(output)!, Shared.Date(r.GetValue(on)), r.GetValue(force), Shared.IsJson(r, format)));
     }
 
     private static int Run(string folder, DateOnly on, bool force, bool json)

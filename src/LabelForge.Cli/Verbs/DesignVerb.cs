@@ -9,13 +9,10 @@ internal static class DesignVerb
 {
     public static Command Build()
     {
-        var format = Shared.Format();
-        var workshop = Shared.Workshop();
-        var verb = new Command("design", "Lists the label designs known; your own go in the workshop's folder designs")
-        {
-            workshop, format,
-        };
-        verb.SetAction(r => Exit.Run(() =>
+        var verb = new Verb("design", "Lists the label designs known; your own go in the workshop's folder designs");
+        var workshop = verb.Workshop();
+        var format = verb.Format();
+        return verb.Runs(r =>
         {
             var shelf = new DesignShelf(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
             var designs = shelf.Ids.Select(id => shelf.Load(id)).ToList();
@@ -34,8 +31,7 @@ internal static class DesignVerb
             else
                 List(shelf, designs);
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     private static void List(DesignShelf shelf, List<LabelDesign> designs)

@@ -7,14 +7,11 @@ internal static class DryVerb
 {
     public static Command Build()
     {
-        var list = new Argument<string>("CSV")
-        {
-            Description = "Day and mass, one weighing a line: 14,112.6 (or dates: 2026-11-25,112.6)",
-        };
-        var at = new Option<decimal>("--at") { Description = "The age in days", Required = true };
-        var format = Shared.Format();
-        var verb = new Command("dry", "What a drying piece of soap will weigh at an age, with its interval") { list, at, format };
-        verb.SetAction(r => Exit.Run(() =>
+        var verb = new Verb("dry", "What a drying piece of soap will weigh at an age, with its interval");
+        var list = verb.Argument<string>("CSV", "Day and mass, one weighing a line: 14,112.6 (or dates: 2026-11-25,112.6)");
+        var at = verb.Option<decimal>("--at", "The age in days", required: true);
+        var format = verb.Format();
+        return verb.Runs(r =>
         {
             if (r.GetValue(at) is < 0 or > 10_000)
                 throw new InputException("call.age-out-range");
@@ -41,7 +38,6 @@ internal static class DryVerb
             if (beyond)
                 Console.WriteLine(Invariant($"The last weighing was on day {curve.Weights[^1].Day:0.##}: this looks far beyond it. Weigh again later."));
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 }

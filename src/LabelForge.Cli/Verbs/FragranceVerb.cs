@@ -9,34 +9,25 @@ internal static class FragranceVerb
 {
     public static Command Build()
     {
-        var recipe = Shared.RecipeArgument();
-        var workshop = Shared.Workshop();
-        var market = Shared.Market();
-        var format = Shared.Format();
-        var on = Shared.On();
-        var variant = Shared.Variant();
-        var since = Shared.Since();
-        var verb = new Command("fragrance",
-            "Each scent of a recipe against its certificate, the most this batch can take, and its allergens")
-        {
-            recipe, workshop, market, format, on, variant, since,
-        };
-        verb.SetAction(r => Exit.Run(() =>
+        var verb = new Verb("fragrance",
+            "Each scent of a recipe against its certificate, the most this batch can take, and its allergens");
+        var recipe = verb.Recipe();
+        var workshop = verb.Workshop();
+        var market = verb.Market();
+        var format = verb.Format();
+        var on = verb.On();
+        var variant = verb.Variant();
+        var since = verb.Since();
+        return verb.Runs(r =>
         {
             var products = Shared.OnMarket(Shared.Products(r.GetValue(recipe)!, r.GetValue(workshop), r.GetValue(variant)),
                 r.GetValue(since));
             var where = Shared.MarketOf(r.GetValue(market), products[0].Workshop);
             var scents = Product.Each(products, p => Scent.Of(p, where, Shared.Date(r.GetValue(on))));
-            if (r.GetValue(format) == "json")
-                JsonOut.Write([.. products.Zip(scents, (p, s) => (p.Name, JsonOut.Of(s.Budget, s.Allergens, s.Rule, s.Findings)))]);
-            for (var i = 0; i < products.Length && r.GetValue(format) != "json"; i++)
-            {
-                Report.Heading(products, i);
-                Write(products[i].Recipe, scents[i]);
-            }
+            Report.Each(products, scents, r.GetValue(format) == "json", (_, s) => JsonOut.Of(s.Budget, s.Allergens, s.Rule, s.Findings),
+                (p, s) => Write(p.Recipe, s));
             return scents.Any(s => s.Findings.Any(f => f.Severity == Severity.Must)) ? Exit.FindingStands : Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     // What is told of one product's fragrance.

@@ -15,16 +15,17 @@ internal static class GalleryVerb
 {
     public static Command Build()
     {
-        var (named, format) = (Shared.RecipeArgument(required: false), Shared.Format());
-        var (folder, market, design, variant, on, output) = (Shared.Workshop(), Shared.Market(), Shared.Design(), Shared.Variant(),
-            Shared.On(), new OutputOption("The PDF to write", FileKind.Pdf));
-        var verb = new Command("gallery",
-            "A product in every arrangement, at actual size; without RECIPE, every product of the workshop as it would be printed")
-        {
-            named, folder, market, design, variant, on, format,
-        };
-        output.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        var verb = new Verb("gallery",
+            "A product in every arrangement, at actual size; without RECIPE, every product of the workshop as it would be printed");
+        var named = verb.Recipe(required: false);
+        var folder = verb.Workshop();
+        var market = verb.Market();
+        var design = verb.Design();
+        var variant = verb.Variant();
+        var on = verb.On();
+        var format = verb.Format();
+        var output = new OutputOption("The PDF to write", FileKind.Pdf).AddTo(verb);
+        return verb.Runs(r =>
         {
             var path = output.Path(r);
             var day = Shared.Date(r.GetValue(on));
@@ -42,8 +43,7 @@ internal static class GalleryVerb
             },
                 $"{path}: {labels.All.Count} labels. Under each stands what to write to have it so.");
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     private static (string Title,

@@ -5,15 +5,11 @@ internal static class InitVerb
 {
     public static Command Build()
     {
-        var folder = new Argument<string>("FOLDER") { Description = "The folder to make the workshop in", DefaultValueFactory = _ => "." };
-        var force = new Option<bool>("--force") { Description = "Write over files of the same names" };
-        var format = Shared.Format();
-        var verb = new Command("init", "Makes a workshop: a folder of plain files for your business, your materials and your recipes")
-        {
-            folder, force, format,
-        };
-        verb.SetAction(r => Exit.Run(() => Run(r.GetValue(folder)!, r.GetValue(force), Shared.IsJson(r, format))));
-        return verb;
+        var verb = new Verb("init", "Makes a workshop: a folder of plain files for your business, your materials and your recipes");
+        var folder = verb.Argument<string>("FOLDER", "The folder to make the workshop in", ".");
+        var force = verb.Option<bool>("--force", "Write over files of the same names");
+        var format = verb.Format();
+        return verb.Runs(r => Run(r.GetValue(folder)!, r.GetValue(force), Shared.IsJson(r, format)));
     }
 
     private static int Run(string folder, bool force, bool json)

@@ -11,30 +11,18 @@ internal static class LabelVerb
 {
     public static Command Build()
     {
-        var inputs = new PrintInputs();
-        var output = OutputOption.Optional("The file to write: .pdf, .svg or .png; needed save with --scan", OutputOption.Drawn);
-        var dots = new Option<int?>("--dpi") { Description = "Dots to the inch of a PNG, from 72 to 2400 (default: 300)" };
-        var proof = new Option<bool>("--proof")
-        {
-            Description = "A proof instead, as a PDF: actual size, enlarged, and each rule with the margin to spare",
-        };
-        var scan = new Option<string?>("--scan")
-        {
-            Description =
-                "With --proof: a scan of the print, PNG or JPEG; its letters, contrast and barcode are measured against what was asked",
-        };
-        var scanDots = new Option<double?>("--scan-dpi")
-        {
-            Description = "Dots to the inch of the scan, where its file does not say them",
-        };
-        var verb = new Command("label", "One label as PDF, SVG or PNG; of a recipe with several products a PDF with a page for each")
-        {
-            dots, proof, scan, scanDots,
-        };
-        output.AddTo(verb);
-        inputs.AddTo(verb);
+        var verb = new Verb("label", "One label as PDF, SVG or PNG; of a recipe with several products a PDF with a page for each");
+        var dots = verb.Option<int?>("--dpi", "Dots to the inch of a PNG, from 72 to 2400 (default: 300)");
+        var proof = verb.Option<bool>("--proof",
+            "A proof instead, as a PDF: actual size, enlarged, and each rule with the margin to spare");
+        var scan = verb.Option<string?>("--scan",
+            "With --proof: a scan of the print, PNG or JPEG; its letters, contrast and barcode are measured against what was asked");
+        var scanDots = verb.Option<double?>("--scan-dpi", "Dots to the inch of the scan, where its file does not say them");
+        var output = OutputOption.Optional("The file to write: .pdf, .svg or .png; needed save with --scan", OutputOption.Drawn)
+            .AddTo(verb);
+        var inputs = new PrintInputs().AddTo(verb);
         inputs.AddWhitePlateTo(verb);
-        verb.OpensBooksWhereKept(inputs.Folder, r =>
+        return verb.OpensBooksWhereKept(inputs.Folder, r =>
         {
             if (r.GetValue(scan) is { } picture)
                 return OfScan(r, inputs, r.GetValue(proof), picture, r.GetValue(scanDots));
@@ -59,7 +47,6 @@ internal static class LabelVerb
             inputs.Say(r, path, jobs, lot);
             return Exit.Done;
         });
-        return verb;
     }
 
     // Each product of the recipe is looked for; the scan holds one of them.

@@ -10,27 +10,20 @@ internal static class LotBarcodeVerb
 {
     public static Command Build()
     {
-        var code = new Argument<string>("CODE") { Description = "The lot code" };
-        var kind = new Option<string>("--kind")
-        {
-            Description = "code128: the lot alone; gs1-128, datamatrix, qr: item and lot; ean13, upca: the item alone",
-            DefaultValueFactory = _ => "code128",
-        };
+        var verb = new Verb("barcode", "The lot's barcode, drawn in whole printer dots with its quiet zones and its text");
+        var code = verb.Argument<string>("CODE", "The lot code");
+        var kind = verb.Option<string>("--kind",
+            "code128: the lot alone; gs1-128, datamatrix, qr: item and lot; ean13, upca: the item alone", "code128");
         kind.AcceptOnlyFromAmong("code128", "gs1-128", "datamatrix", "qr", "ean13", "upca");
-        var gtin = new Option<string?>("--gtin") { Description = "The item's number, 8 to 14 digits; every kind but code128 needs it" };
-        var made = new Option<string?>("--made") { Description = "Also encode the production date: YYYY-MM-DD" };
-        var useBy = new Option<string?>("--use-by") { Description = "Also encode the last day to use it: YYYY-MM-DD" };
-        var link = new Option<string?>("--link") { Description = "qr: your own web address, https://id.example.com" };
-        var dpi = new Option<int>("--dpi") { Description = "Your printer's dots to the inch: 300 or 600", DefaultValueFactory = _ => 300 };
+        var gtin = verb.Option<string?>("--gtin", "The item's number, 8 to 14 digits; every kind but code128 needs it");
+        var made = verb.Option<string?>("--made", "Also encode the production date: YYYY-MM-DD");
+        var useBy = verb.Option<string?>("--use-by", "Also encode the last day to use it: YYYY-MM-DD");
+        var link = verb.Option<string?>("--link", "qr: your own web address, https://id.example.com");
+        var dpi = verb.Option<int>("--dpi", "Your printer's dots to the inch: 300 or 600", 300);
         dpi.AcceptOnlyFromAmong("300", "600");
-        var output = new OutputOption("The file to write: .pdf, .svg or .png", OutputOption.Drawn);
-        var format = Shared.Format();
-        var verb = new Command("barcode", "The lot's barcode, drawn in whole printer dots with its quiet zones and its text")
-        {
-            code, kind, gtin, made, useBy, link, dpi, format,
-        };
-        output.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        var format = verb.Format();
+        var output = new OutputOption("The file to write: .pdf, .svg or .png", OutputOption.Drawn).AddTo(verb);
+        return verb.Runs(r =>
         {
             var path = output.Path(r);
             var lot = Shared.Need(LotCode.Parse(r.GetValue(code)!));
@@ -49,8 +42,7 @@ internal static class LotBarcodeVerb
                 ["text"] = text.ToJson(),
             });
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     private static (InkBlock Block, ImmutableArray<string> Text) Draw(Wanted w, BarcodeOptions options)

@@ -10,11 +10,11 @@ internal static class LotVerb
 
     private static Command New()
     {
-        var made = new Option<string?>("--made") { Description = "The production date, YYYY-MM-DD (default: today)" };
-        var batch = new Option<int>("--batch") { Description = "The batch of that day, from 1", DefaultValueFactory = _ => 1 };
-        var format = Shared.Format();
-        var verb = new Command("new", "The code for a batch") { made, batch, format };
-        verb.SetAction(r => Exit.Run(() =>
+        var verb = new Verb("new", "The code for a batch");
+        var made = verb.Option<string?>("--made", "The production date, YYYY-MM-DD (default: today)");
+        var batch = verb.Option<int>("--batch", "The batch of that day, from 1", 1);
+        var format = verb.Format();
+        return verb.Runs(r =>
         {
             var number = r.GetValue(batch);
             if (number is < 1 or > LotCode.MostBatches)
@@ -25,21 +25,19 @@ internal static class LotVerb
                     ("first-day", $"{LotCode.FirstDay:yyyy-MM-dd}"), ("last-day", $"{LotCode.LastDay:yyyy-MM-dd}"));
             Show(new LotCode(date, number), r.GetValue(format)!);
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     private static Command Read()
     {
-        var code = new Argument<string>("CODE") { Description = "A lot code as somebody wrote or said it" };
-        var format = Shared.Format();
-        var verb = new Command("read", "What a lot code says") { code, format };
-        verb.SetAction(r => Exit.Run(() =>
+        var verb = new Verb("read", "What a lot code says");
+        var code = verb.Argument<string>("CODE", "A lot code as somebody wrote or said it");
+        var format = verb.Format();
+        return verb.Runs(r =>
         {
             Show(Shared.Need(LotCode.Parse(r.GetValue(code)!)), r.GetValue(format)!);
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     private static void Show(LotCode lot, string format)

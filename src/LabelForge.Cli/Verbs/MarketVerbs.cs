@@ -18,22 +18,17 @@ internal static class MarketVerbs
         Sheet(), Sell(), Undo(), Book(), Day(),
     };
 
-    private static Option<string> Place() =>
-        new("--to") { Description = "Which market day: \"Fairport market\"", DefaultValueFactory = _ => UsualPlace };
+    private static Option<string> Place(Verb verb) => verb.Option<string>("--to", "Which market day: \"Fairport market\"", UsualPlace);
 
     private static Command Sheet()
     {
-        var bring = new Argument<string[]>("PRODUCT=PIECES")
-        {
-            Description = "What is brought, in the order of the paper (default: every product in the house, all of it)",
-            Arity = ArgumentArity.ZeroOrMore,
-        };
-        var output = new OutputOption("The PDF to write", FileKind.Pdf);
-        var (place, options) = (Place(), new BookOptions());
-        var verb =
-            options.AddReadingTo(output.AddTo(new Command("sheet",
-                "The tally sheet to take along: products, prices, boxes to tick, float and takings") { bring, place }), dated: true);
-        verb.OpensBooks(r =>
+        var verb = new Verb("sheet", "The tally sheet to take along: products, prices, boxes to tick, float and takings");
+        var place = Place(verb);
+        var bring = verb.Argument<string[]>("PRODUCT=PIECES",
+            "What is brought, in the order of the paper (default: every product in the house, all of it)", ArgumentArity.ZeroOrMore);
+        var output = new OutputOption("The PDF to write", FileKind.Pdf).AddTo(verb);
+        var options = new BookOptions().AddReadingTo(verb, dated: true);
+        return verb.OpensBooks(r =>
         {
             var path = output.Path(r);
             var workshop = options.Workshop(r);
@@ -63,25 +58,18 @@ internal static class MarketVerbs
             }, $"{path}: {rows.Length} products, {rows.Sum(p => p.Brought)} pieces. Book it in the evening: labelforge market "
                     + $"book --to \"{r.GetValue(place)}\" PRODUCT=SOLD ...");
         });
-        return verb;
     }
 
     private static Command Sell()
     {
-        var items = new Argument<string[]>("PRODUCT=PIECES")
-        {
-            Description = "What one buyer takes: \"Moss Lane=2\" bramble-bar=1",
-            Arity = ArgumentArity.OneOrMore,
-        };
-        var payment = new Option<string?>("--payment") { Description = "How it is paid: cash, card, or in your own words" };
-        var paid = new Option<string?>("--paid")
-        {
-            Description = "What was agreed on for all of it (default: the prices in the recipes); 0 for a gift",
-        };
-        var (place, options) = (Place(), new BookOptions());
-        var verb = options.AddTo(new Command("sell",
-            "Sells several products in one go, out of the oldest lots, at the prices in the recipes") { items, place, payment, paid });
-        verb.OpensBooks(r =>
+        var verb = new Verb("sell", "Sells several products in one go, out of the oldest lots, at the prices in the recipes");
+        var place = Place(verb);
+        var items = verb.Argument<string[]>("PRODUCT=PIECES",
+            "What one buyer takes: \"Moss Lane=2\" bramble-bar=1", ArgumentArity.OneOrMore);
+        var payment = verb.Option<string?>("--payment", "How it is paid: cash, card, or in your own words");
+        var paid = verb.Option<string?>("--paid", "What was agreed on for all of it (default: the prices in the recipes); 0 for a gift");
+        var options = new BookOptions().AddTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -113,23 +101,15 @@ internal static class MarketVerbs
             Console.WriteLine($"Ticket {sales[0].Ticket}: {string.Join(", ", bill.Items.Select(i => $"{i.Item.Pieces} {i.Product.Recipe.Name}"))}; {MarketPapers.Money(workshop, bill.Paid)}{(bill.Tax is { } tax ? $", of this {MarketPapers.Money(workshop, tax)} sales tax" : "")}{(r.GetValue(payment) is { } how ? $", {how}" : "")}.");
             return Exit.Done;
         });
-        return verb;
     }
 
     private static Command Undo()
     {
-        var ticket = new Argument<string?>("TICKET")
-        {
-            Description = "The ticket (default: the last one)",
-            Arity = ArgumentArity.ZeroOrOne,
-        };
-        var reason = new Option<string>("--reason") { Description = "Why", DefaultValueFactory = _ => "undone at the table" };
-        var options = new BookOptions();
-        var verb = options.AddFileTo(new Command("undo", "Takes the last sale over the table back, or that of a ticket")
-        {
-            ticket, reason,
-        });
-        verb.OpensBooks(r =>
+        var verb = new Verb("undo", "Takes the last sale over the table back, or that of a ticket");
+        var ticket = verb.Argument<string?>("TICKET", "The ticket (default: the last one)", ArgumentArity.ZeroOrOne);
+        var reason = verb.Option<string>("--reason", "Why", "undone at the table");
+        var options = new BookOptions().AddFileTo(verb);
+        return verb.OpensBooks(r =>
         {
             var book = BookOptions.Book(options.Workshop(r));
             var which = r.GetValue(ticket) ?? book.Ask(books => books.LastTicket())
@@ -138,32 +118,21 @@ internal static class MarketVerbs
             return options.Told(r, new JsonObject { ["ticket"] = which, ["struck"] = struck.ToJson(s => s.Id) },
                 Invariant($"Ticket {which} is struck: {struck.Sum(s => s.Pieces)} pieces are back, {struck.Sum(s => s.Paid):0.00} is not taken."));
         });
-        return verb;
     }
 
     private static Command Book()
     {
-        var items = new Argument<string[]>("PRODUCT=SOLD")
-        {
-            Description = "The strokes on the paper, row by row: bramble-bar=6 \"Moss Lane=2\"",
-            Arity = ArgumentArity.ZeroOrMore,
-        };
-        var tally = new Option<string?>("--tally") { Description = "The same as a CSV: product,sold, and if you like given and brought" };
-        var given = new Option<string[]>("--given")
-        {
-            Description = "Given away, broken or a tester: --given bramble-bar=1; once for each",
-        };
-        var (atStart, card, cash) = (new Option<string?>("--float") { Description = "What lay in the box at the start" },
-            new Option<string?>("--card") { Description = "What the card reader took" },
-            new Option<string?>("--cash") { Description = "What was counted in the box at the end" });
-        var (place, options) = (Place(), new BookOptions());
-        var verb = options.AddFileTo(new Command("book",
-            "Books the paper of a day in the evening, row by row, and holds the takings against it")
-        {
-            items, tally, given, atStart, card, cash, place,
-        });
-        options.AddSureTo(verb);
-        verb.OpensBooks(r =>
+        var verb = new Verb("book", "Books the paper of a day in the evening, row by row, and holds the takings against it");
+        var items = verb.Argument<string[]>("PRODUCT=SOLD",
+            "The strokes on the paper, row by row: bramble-bar=6 \"Moss Lane=2\"", ArgumentArity.ZeroOrMore);
+        var tally = verb.Option<string?>("--tally", "The same as a CSV: product,sold, and if you like given and brought");
+        var given = verb.Option<string[]>("--given", "Given away, broken or a tester: --given bramble-bar=1; once for each");
+        var atStart = verb.Option<string?>("--float", "What lay in the box at the start");
+        var card = verb.Option<string?>("--card", "What the card reader took");
+        var cash = verb.Option<string?>("--cash", "What was counted in the box at the end");
+        var place = Place(verb);
+        var options = new BookOptions().AddFileTo(verb).AddSureTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var rows = r.GetValue(tally) is { } path ? TallyForm.ReadRows(path) : [];
@@ -179,22 +148,18 @@ internal static class MarketVerbs
             var day = form.Book(workshop, book, options.On(r), options.By(r));
             return Told(r, options, workshop, day, PriceList.Of(workshop, book));
         });
-        return verb;
     }
 
     private static Command Day()
     {
-        var output = OutputOption.Optional("The summary to keep: .pdf or .csv", FileKind.Pdf, FileKind.Csv);
-        var (place, options) = (Place(), new BookOptions());
-        var (atStart, card, cash) = (new Option<string?>("--float") { Description = "What lay in the box at the start" },
-            new Option<string?>("--card") { Description = "What the card reader took" },
-            new Option<string?>("--cash") { Description = "What was counted in the box at the end: the box is booked" });
-        var verb =
-            options.AddFileTo(output.AddTo(new Command("day", "The sums of a market day by product and payment, and the box against them")
-            {
-                place, atStart, card, cash,
-            }));
-        verb.OpensBooks(r =>
+        var verb = new Verb("day", "The sums of a market day by product and payment, and the box against them");
+        var place = Place(verb);
+        var atStart = verb.Option<string?>("--float", "What lay in the box at the start");
+        var card = verb.Option<string?>("--card", "What the card reader took");
+        var cash = verb.Option<string?>("--cash", "What was counted in the box at the end: the box is booked");
+        var output = OutputOption.Optional("The summary to keep: .pdf or .csv", FileKind.Pdf, FileKind.Csv).AddTo(verb);
+        var options = new BookOptions().AddFileTo(verb);
+        return verb.OpensBooks(r =>
         {
             var path = output.PathOrNone(r);
             var workshop = options.Workshop(r);
@@ -219,7 +184,6 @@ internal static class MarketVerbs
                 Save(path, workshop, day);
             return Told(r, options, workshop, day, PriceList.Of(workshop, book));
         });
-        return verb;
     }
 
     private static void Save(string path, Workshop workshop, MarketDay day)

@@ -11,35 +11,24 @@ internal static class MaterialVerb
 {
     public static Command Build()
     {
-        var name = new Argument<string>("NAME") { Description = "What you call the material: \"Clear shea base\"" };
-        var declaration = new Option<string?>("--declaration")
-        {
-            Description = "The supplier's list of ingredients, copied as it stands (default: read from standard input)",
-        };
-        var csv = new Option<string?>("--csv") { Description = "A table with the columns name and share, in place of a text" };
-        var paper = new Option<string?>("--paper") { Description = "The supplier's paper as a file, text or PDF, in place of a text" };
-        var sheet = new Option<string?>("--sheet")
-        {
-            Description = "The safety data sheet, text or PDF: its section 3 is held against the list, and its figures are taken with it",
-        };
-        var kind = new Option<string?>("--kind") { Description = "What it is bought as (default: what the names on the paper tell)" };
+        var verb = new Verb("material", "Reads a supplier's list of ingredients and writes the material's file");
+        var name = verb.Argument<string>("NAME", "What you call the material: \"Clear shea base\"");
+        var declaration = verb.Option<string?>("--declaration",
+            "The supplier's list of ingredients, copied as it stands (default: read from standard input)");
+        var csv = verb.Option<string?>("--csv", "A table with the columns name and share, in place of a text");
+        var paper = verb.Option<string?>("--paper", "The supplier's paper as a file, text or PDF, in place of a text");
+        var sheet = verb.Option<string?>("--sheet",
+            "The safety data sheet, text or PDF: its section 3 is held against the list, and its figures are taken with it");
+        var kind = verb.Option<string?>("--kind", "What it is bought as (default: what the names on the paper tell)");
         kind.AcceptOnlyFromAmong("base", "oil", "fragrance", "colourant", "additive", "lye", "water");
-        var listed = new Option<string>("--listed")
-        {
-            Description = "How far the supplier's order can be trusted: strict, label or none",
-            DefaultValueFactory = _ => "label",
-        };
+        var listed = verb.Option<string>("--listed", "How far the supplier's order can be trusted: strict, label or none", "label");
         listed.AcceptOnlyFromAmong("strict", "label", "none");
-        var id = new Option<string?>("--id") { Description = "The material's id (default: made of its name)" };
-        var replace = new Option<bool>("--replace") { Description = "Write over a material that is there" };
-        var dry = new Option<bool>("--dry-run") { Description = "Show what was read, and write nothing" };
-        var workshop = Shared.Workshop();
-        var format = Shared.Format();
-        var verb = new Command("material", "Reads a supplier's list of ingredients and writes the material's file")
-        {
-            name, declaration, csv, paper, sheet, kind, listed, id, replace, dry, workshop, format,
-        };
-        verb.SetAction(r => Exit.Run(() =>
+        var id = verb.Option<string?>("--id", "The material's id (default: made of its name)");
+        var replace = verb.Option<bool>("--replace", "Write over a material that is there");
+        var dry = verb.Option<bool>("--dry-run", "Show what was read, and write nothing");
+        var workshop = verb.Workshop();
+        var format = verb.Format();
+        return verb.Runs(r =>
         {
             var matcher = new NameMatcher(Shipped.Dictionary);
             var list = List(r.GetValue(declaration) ?? (r.GetValue(paper) is { } file ? Text(file) : null), r.GetValue(csv), matcher);
@@ -67,12 +56,11 @@ internal static class MaterialVerb
             if (path is null)
                 return Exit.Done;
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            AtomicFile.Write(path, stream => stream.Write(System.Text.Encoding.UTF8.GetBytes(yaml)));
+            AtomicFile.Write(path, yaml);
             if (r.GetValue(format) == "text")
                 MaterialReport.Written(draft, path);
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     private static SuppliedList List(string? declaration, string? csv, NameMatcher matcher)

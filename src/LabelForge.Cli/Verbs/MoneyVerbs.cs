@@ -9,30 +9,17 @@ internal static class MoneyVerbs
 {
     public static Command Cost()
     {
-        var what = new Argument<string>("WHAT")
-        {
-            Description =
-                "A recipe, one of its products as RECIPE/VARIANT, or the lot of a finished batch (then by what was paid for the lots "
-                    + "really used)",
-        };
-        var margin = new Option<string?>("--margin")
-        {
-            Description = "The share of the price wanted as profit: \"50 %\" (default: costs.yaml, else 50 %)",
-        };
-        var price = new Option<string?>("--price") { Description = "A price to judge (default: the one for the margin)" };
-        var pieces = new Option<int?>("--pieces") { Description = "Scale the recipe to this many pieces" };
-        var swing = new Option<decimal>("--swing")
-        {
-            Description = "By how many percent each input is moved",
-            DefaultValueFactory = _ => 10,
-        };
-        var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("cost",
-            "What a batch and a piece cost, the price for a margin, break-even, and what matters most")
-        {
-            what, margin, price, pieces, swing,
-        }, dated: false);
-        verb.OpensBooksWhereKept(options.Folder, r =>
+        var verb = new Verb("cost", "What a batch and a piece cost, the price for a margin, break-even, and what matters most");
+        var what = verb.Argument<string>("WHAT",
+            "A recipe, one of its products as RECIPE/VARIANT, or the lot of a finished batch (then by what was paid for the lots "
+                + "really used)");
+        var margin = verb.Option<string?>("--margin",
+            "The share of the price wanted as profit: \"50 %\" (default: costs.yaml, else 50 %)");
+        var price = verb.Option<string?>("--price", "A price to judge (default: the one for the margin)");
+        var pieces = verb.Option<int?>("--pieces", "Scale the recipe to this many pieces");
+        var swing = verb.Option<decimal>("--swing", "By how many percent each input is moved", 10);
+        var options = new BookOptions().AddReadingTo(verb, dated: false);
+        return verb.OpensBooksWhereKept(options.Folder, r =>
         {
             var workshop = options.Workshop(r);
             var costs = CostsFile.Of(workshop);
@@ -52,34 +39,22 @@ internal static class MoneyVerbs
             }
             return Exit.Done;
         });
-        return verb;
     }
 
     public static Command Buy()
     {
-        var recipes = new Argument<string[]>("RECIPE[:PIECES]")
-        {
-            Description =
-                "What is wanted: hayloft-bar:18 \"bath-salt/Plain Soak:12\", of a recipe with variants so many of each; without numbers, "
-                    + "as many as the budget makes",
-            Arity = ArgumentArity.OneOrMore,
-        };
-        var budget = new Option<string?>("--budget") { Description = "The most to spend" };
-        var tools = new Option<bool>("--tools")
-        {
-            Description =
-                "Count what pouring needs once, too: a scale, a jug, a mould; what costs.yaml says of them, else the upper end of "
-                    + "what is usual",
-        };
-        var fillings = new Option<int?>("--fillings")
-        {
-            Description = "How often a mould is filled at most, with --tools (default: as often as it takes)",
-        };
-        var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("buy",
-            "The cheapest whole packs that make the wanted pieces, starting from what is in stock") { recipes, budget, tools, fillings },
-            dated: true);
-        verb.OpensBooks(r =>
+        var verb = new Verb("buy", "The cheapest whole packs that make the wanted pieces, starting from what is in stock");
+        var recipes = verb.Argument<string[]>("RECIPE[:PIECES]",
+            "What is wanted: hayloft-bar:18 \"bath-salt/Plain Soak:12\", of a recipe with variants so many of each; without numbers, "
+                + "as many as the budget makes", ArgumentArity.OneOrMore);
+        var budget = verb.Option<string?>("--budget", "The most to spend");
+        var tools = verb.Option<bool>("--tools",
+            "Count what pouring needs once, too: a scale, a jug, a mould; what costs.yaml says of them, else the upper end of "
+                + "what is usual");
+        var fillings = verb.Option<int?>("--fillings",
+            "How often a mould is filled at most, with --tools (default: as often as it takes)");
+        var options = new BookOptions().AddReadingTo(verb, dated: true);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var most = r.GetValue(recipes)!.All(t => !t.Contains(':'));
@@ -110,7 +85,6 @@ internal static class MoneyVerbs
             Tell(plan, bare, problem, workshop, options.Json(r));
             return Exit.Done;
         });
-        return verb;
     }
 
     private static string Listed(IReadOnlyList<string> names) =>

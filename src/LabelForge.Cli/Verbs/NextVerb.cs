@@ -8,16 +8,11 @@ internal static class NextVerb
 {
     public static Command Build()
     {
-        var days = new Option<int>("--days")
-        {
-            Description = "How many days back count, and how many to come are poured for",
-            DefaultValueFactory = _ => NextPour.UsualDays,
-        };
-        var budget = new Option<string?>("--budget") { Description = "The most to spend on what is to be bought for it" };
-        var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("next",
-            "What to pour next by what sold, with the money it would bring, and what to buy for it") { days, budget }, dated: true);
-        verb.OpensBooks(r =>
+        var verb = new Verb("next", "What to pour next by what sold, with the money it would bring, and what to buy for it");
+        var days = verb.Option<int>("--days", "How many days back count, and how many to come are poured for", NextPour.UsualDays);
+        var budget = verb.Option<string?>("--budget", "The most to spend on what is to be bought for it");
+        var options = new BookOptions().AddReadingTo(verb, dated: true);
+        return verb.OpensBooks(r =>
         {
             if (r.GetValue(days) is < 1 or > 366)
                 throw new InputException("call.days-out-of-range", ("days", r.GetValue(days)));
@@ -61,6 +56,5 @@ internal static class NextVerb
                 Console.Error.WriteLine($"What to buy cannot be reckoned: {problem}");
             return Exit.Done;
         });
-        return verb;
     }
 }

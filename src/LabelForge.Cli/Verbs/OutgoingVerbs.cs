@@ -8,14 +8,14 @@ internal static class OutgoingVerbs
 {
     public static Command Sell()
     {
-        var lot = BatchBenchVerbs.LotArgument();
-        var pieces = new Argument<int>("PIECES") { Description = "How many" };
-        var to = new Option<string>("--to") { Description = "To whom, or which market day", Required = true };
-        var paid = new Option<string?>("--paid") { Description = "What was paid for all of them" };
-        var gift = new Option<bool>("--gift") { Description = "They were given away" };
-        var options = new BookOptions();
-        var verb = options.AddAskingTo(new Command("sell", "Writes pieces sold or given into the books") { lot, pieces, to, paid, gift });
-        verb.OpensBooks(r =>
+        var verb = new Verb("sell", "Writes pieces sold or given into the books");
+        var lot = BatchBenchVerbs.LotArgument(verb);
+        var pieces = verb.Argument<int>("PIECES", "How many");
+        var to = verb.Option<string>("--to", "To whom, or which market day", required: true);
+        var paid = verb.Option<string?>("--paid", "What was paid for all of them");
+        var gift = verb.Option<bool>("--gift", "They were given away");
+        var options = new BookOptions().AddAskingTo(verb);
+        return verb.OpensBooks(r =>
         {
             if (r.GetValue(gift) == (r.GetValue(paid) is not null))
                 throw new InputException("call.sold-or-given");
@@ -34,26 +34,19 @@ internal static class OutgoingVerbs
                 ["left"] = left,
             }, Invariant($"Sale {sale.Id}: {sale.Pieces} of lot {code} to {sale.To}; {left} left."));
         });
-        return verb;
     }
 
     public static Command Complaint()
     {
-        var from = new Option<string>("--from") { Description = "Who told of it", Required = true };
-        var what = new Option<string>("--what") { Description = "What they told", Required = true };
-        var lot = new Option<string?>("--lot") { Description = "The lot, where it is known; or the code on the piece, as it was scanned" };
-        var serious = new Option<bool>("--serious")
-        {
-            Description =
-                "Death, a threat to life, hospital, lasting harm, an infection, or serious disfigurement (FD&C Act, section 604(5))",
-        };
-        var small = new Option<bool>("--small-business") { Description = "The business is small in the sense of FD&C Act, section 612" };
-        var options = new BookOptions();
-        var verb = options.AddTo(new Command("complaint", "Writes a complaint or a bad reaction into the books, with its dates")
-        {
-            from, what, lot, serious, small,
-        });
-        verb.OpensBooks(r =>
+        var verb = new Verb("complaint", "Writes a complaint or a bad reaction into the books, with its dates");
+        var from = verb.Option<string>("--from", "Who told of it", required: true);
+        var what = verb.Option<string>("--what", "What they told", required: true);
+        var lot = verb.Option<string?>("--lot", "The lot, where it is known; or the code on the piece, as it was scanned");
+        var serious = verb.Option<bool>("--serious",
+            "Death, a threat to life, hospital, lasting harm, an infection, or serious disfigurement (FD&C Act, section 604(5))");
+        var small = verb.Option<bool>("--small-business", "The business is small in the sense of FD&C Act, section 612");
+        var options = new BookOptions().AddTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var entry = StockMovements.Complain(BookOptions.Book(workshop), workshop.Markets,
@@ -78,17 +71,16 @@ internal static class OutgoingVerbs
                 Console.WriteLine("If it turns out serious, correct this entry at once: the days to report run from when you were told.");
             return Exit.Done;
         });
-        return verb;
     }
 
     public static Command Dispose()
     {
-        var what = new Argument<string>("LOT") { Description = "A finished lot, or a material lot (M3)" };
-        var amount = new Argument<string>("AMOUNT") { Description = "Pieces of a lot, or an amount of the material" };
-        var reason = new Option<string>("--reason") { Description = "Why, and how it was disposed of", Required = true };
-        var options = new BookOptions();
-        var verb = options.AddTo(new Command("dispose", "Writes pieces or material thrown away into the books") { what, amount, reason });
-        verb.OpensBooks(r =>
+        var verb = new Verb("dispose", "Writes pieces or material thrown away into the books");
+        var what = verb.Argument<string>("LOT", "A finished lot, or a material lot (M3)");
+        var amount = verb.Argument<string>("AMOUNT", "Pieces of a lot, or an amount of the material");
+        var reason = verb.Option<string>("--reason", "Why, and how it was disposed of", required: true);
+        var options = new BookOptions().AddTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -118,25 +110,17 @@ internal static class OutgoingVerbs
                 ["reason"] = disposal.Reason,
             }, "Written down.");
         });
-        return verb;
     }
 
     public static Command Correct()
     {
-        var list = new Argument<string>("LIST") { Description = string.Join(", ", BookLists.All) };
-        var number = new Argument<int>("NUMBER") { Description = "The entry's number" };
-        var set = new Option<string[]>("--set")
-        {
-            Description = "What becomes of a field: --set pieces=3 (none: the entry is struck)",
-            AllowMultipleArgumentsPerToken = false,
-        };
-        var reason = new Option<string>("--reason") { Description = "Why", Required = true };
-        var options = new BookOptions();
-        var verb = options.AddTo(new Command("correct", "Corrects an entry: it stays, struck, beside the one that stands instead")
-        {
-            list, number, set, reason,
-        });
-        verb.OpensBooks(r =>
+        var verb = new Verb("correct", "Corrects an entry: it stays, struck, beside the one that stands instead");
+        var list = verb.Argument<string>("LIST", string.Join(", ", BookLists.All));
+        var number = verb.Argument<int>("NUMBER", "The entry's number");
+        var set = verb.Option<string[]>("--set", "What becomes of a field: --set pieces=3 (none: the entry is struck)");
+        var reason = verb.Option<string>("--reason", "Why", required: true);
+        var options = new BookOptions().AddTo(verb);
+        return verb.OpensBooks(r =>
         {
             var changes = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
             foreach (var pair in r.GetValue(set) ?? [])
@@ -158,6 +142,5 @@ internal static class OutgoingVerbs
                 ? $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck; {correction.List} {now} stands instead."
                 : $"Correction {correction.Id}: {correction.List} {correction.EntryId} is struck.");
         });
-        return verb;
     }
 }

@@ -34,11 +34,11 @@ internal sealed class OutputOption
     public static OutputOption Named(string name, string what, params ImmutableArray<FileKind> kinds) =>
         new(what, required: false, kinds, name);
 
-    public Command AddTo(Command verb)
+    public OutputOption AddTo(Command verb)
     {
         verb.Options.Add(_path);
         verb.Options.Add(_force);
-        return verb;
+        return this;
     }
 
     /// <summary>Whether one may write over what is there.</summary>

@@ -11,24 +11,20 @@ internal static class PapersVerb
 {
     public static Command Build()
     {
-        var kind = new Argument<string?>("PAPER")
-        {
-            Description =
-                "product-file, notification, shop-sheet, line-sheet, lot-certificate or supplier-questions (default: lists those of "
-                    + "the market)",
-            Arity = ArgumentArity.ZeroOrOne,
-        };
-        var of = new Argument<string[]>("OF")
-        {
-            Description = "What it is of: a product, several, a lot, materials or a supplier (default: all that there are)",
-            Arity = ArgumentArity.ZeroOrMore,
-        };
-        var (workshop, market, on, format) = (Shared.Workshop(), Shared.Market(), Shared.On(), Shared.Format());
-        var output = OutputOption.Optional("The PDF to write", FileKind.Pdf);
-        var verb = output.AddTo(new Command("papers",
+        var verb = new Verb("papers",
             "Papers that go with a product: product file, data for notifications, sheets for shops, a lot's certificate, questions to "
-                + "suppliers; each says what is missing") { kind, of, workshop, market, on, format });
-        verb.OpensBooksWhereKept(r => r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r =>
+                + "suppliers; each says what is missing");
+        var kind = verb.Argument<string?>("PAPER",
+            "product-file, notification, shop-sheet, line-sheet, lot-certificate or supplier-questions (default: lists those of "
+                + "the market)", ArgumentArity.ZeroOrOne);
+        var of = verb.Argument<string[]>("OF",
+            "What it is of: a product, several, a lot, materials or a supplier (default: all that there are)", ArgumentArity.ZeroOrMore);
+        var workshop = verb.Workshop();
+        var market = verb.Market();
+        var on = verb.On();
+        var format = verb.Format();
+        var output = OutputOption.Optional("The PDF to write", FileKind.Pdf).AddTo(verb);
+        return verb.OpensBooksWhereKept(r => r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r =>
         {
             var path = output.PathOrNone(r);
             var json = r.GetValue(format) == "json";
@@ -54,7 +50,6 @@ internal static class PapersVerb
                 Console.WriteLine($"{path}: {paper.Title}, {paper.Subtitle}.{(paper.Missing.Count() is > 0 and var missing ? Invariant($" {missing} {(missing == 1 ? "thing is" : "things are")} missing; the paper says which.") : "")}");
             return Exit.Done;
         });
-        return verb;
     }
 
     private static int List(Market market, bool json)

@@ -13,19 +13,13 @@ internal static class PotVerbs
 {
     public static Command Begin()
     {
-        var products = new Argument<string[]>("PRODUCT=SIZE")
-        {
-            Description =
-                "What is poured, in the order of work: bramble-bar=6 \"meadow-bar/Moss Lane=6\" tideline-bar=680g \"hayloft-bar=12 x 113 "
-                    + "g\"; a recipe alone stands for all its products; without a size, the moulds in workshop.yaml are filled",
-            Arity = ArgumentArity.OneOrMore,
-        };
-        var output = OutputOption.Optional("The bench sheet to write, a PDF", FileKind.Pdf);
-        var options = new BookOptions();
-        var verb =
-            options.AddAskingTo(output.AddTo(new Command("begin",
-                "Begins what is poured out of one pot: one lot each, the shared base weighed once") { products }));
-        verb.OpensBooks(r =>
+        var verb = new Verb("begin", "Begins what is poured out of one pot: one lot each, the shared base weighed once");
+        var products = verb.Argument<string[]>("PRODUCT=SIZE",
+            "What is poured, in the order of work: bramble-bar=6 \"meadow-bar/Moss Lane=6\" tideline-bar=680g \"hayloft-bar=12 x 113 "
+                + "g\"; a recipe alone stands for all its products; without a size, the moulds in workshop.yaml are filled", ArgumentArity.OneOrMore);
+        var output = OutputOption.Optional("The bench sheet to write, a PDF", FileKind.Pdf).AddTo(verb);
+        var options = new BookOptions().AddAskingTo(verb);
+        return verb.OpensBooks(r =>
         {
             var path = output.PathOrNone(r);
             var workshop = options.Workshop(r);
@@ -42,18 +36,15 @@ internal static class PotVerbs
                 Tell(poured, path);
             return Exit.Done;
         });
-        return verb;
     }
 
     public static Command Sheet()
     {
-        var pot = new Argument<string>("POT") { Description = "The pot's number" };
-        var output = new OutputOption("The PDF to write", FileKind.Pdf);
-        var options = new BookOptions();
-        var verb =
-            options.AddReadingTo(output.AddTo(new Command("sheet",
-                "The bench sheet of a pot again: cautions, the shared base, a block for each product") { pot }), dated: true);
-        verb.OpensBooks(r =>
+        var verb = new Verb("sheet", "The bench sheet of a pot again: cautions, the shared base, a block for each product");
+        var pot = verb.Argument<string>("POT", "The pot's number");
+        var output = new OutputOption("The PDF to write", FileKind.Pdf).AddTo(verb);
+        var options = new BookOptions().AddReadingTo(verb, dated: true);
+        return verb.OpensBooks(r =>
         {
             var path = output.Path(r);
             var workshop = options.Workshop(r);
@@ -64,7 +55,6 @@ internal static class PotVerbs
                 JsonOut.Write(Json(poured));
             return Exit.Done;
         });
-        return verb;
     }
 
     /// <summary>Whether a code is a pot's number.</summary>

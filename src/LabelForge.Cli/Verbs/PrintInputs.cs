@@ -44,11 +44,12 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     public LabelLayout Drawn(ParseResult r, LabelJob job) =>
         IsWhitePlate(r) ? WhitePlate.Of(job.Fit.OrRefuse()) : job.Fit.OrRefuse();
 
-    public void AddTo(Command verb)
+    public PrintInputs AddTo(Command verb)
     {
         verb.Arguments.Add(_recipe);
         foreach (var option in new Option[] { _workshop, _market, _design, _lot, _on, _variant, _names, _despite, _format })
             verb.Options.Add(option);
+        return this;
     }
 
     /// <summary>Whether the answer is wanted as JSON.</summary>
@@ -71,7 +72,6 @@ internal sealed class PrintInputs(bool severalRecipes = false)
     /// <summary>Prints, and says what has to be known about the books.</summary>
     /// <param name="r">The words of the command.</param>
     /// <param name="labels">What is printed.</param>
-    /// <param name="on">The day.</param>
     /// <param name="write">Writes the paper.</param>
     /// <param name="binds">Whether the paper binds its lots to their products, so that it is written down in the books.</param>
     /// <param name="paper">What the paper is called in the books where it is printed over a broken rule.</param>

@@ -40,17 +40,16 @@ internal static class PrintVerb
 
     public static Command Build()
     {
-        var market = Shared.Market();
-        var output = OutputOption.Optional("The PDF to write", FileKind.Pdf);
-        var (options, printers) = (new BookOptions(), new PrinterInputs());
-        var verb = new Command("print",
+        var verb = new Verb("print",
             "All labels that batches need: several products on one sheet, part-used sheets first, written down in the books")
         {
-            Today, Batches, Only, Spare, Spoiled, Again, Stock, DryRun, Despite, market,
+            Today, Batches, Only, Spare, Spoiled, Again, Stock, DryRun, Despite,
         };
-        options.AddFileTo(output.AddTo(verb));
-        printers.AddTo(verb);
-        verb.OpensBooks(r =>
+        var market = verb.Market();
+        var output = OutputOption.Optional("The PDF to write", FileKind.Pdf).AddTo(verb);
+        var options = new BookOptions().AddFileTo(verb);
+        var printers = new PrinterInputs().AddTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -87,7 +86,6 @@ internal static class PrintVerb
             Tell(r, options, plan, path, outcome.Run);
             return Exit.Done;
         });
-        return verb;
     }
 
     private static IEnumerable<(Batch Batch, int Labels)> Wanted(ParseResult r, RunPlanner planner, IBooks books)

@@ -17,10 +17,11 @@ internal sealed class PrinterInputs
     };
     private readonly Option<string?> _stretch = new("--stretch") { Description = "Make the print wider and higher, in percent: 0.4,-0.2" };
 
-    public void AddTo(Command verb)
+    public PrinterInputs AddTo(Command verb)
     {
         foreach (var option in new Option[] { _printer, _nudge, _stretch })
             verb.Options.Add(option);
+        return this;
     }
 
     /// <summary>How prints for the printer named are moved and stretched as remembered; not at all where it is new.</summary>

@@ -7,23 +7,15 @@ internal static class QuantityVerb
 {
     public static Command Build()
     {
-        var amount = new Argument<string[]>("AMOUNT")
-        {
-            Description = "What the package holds, for example: 4 oz, 113 g, 8 fl oz",
-            Arity = ArgumentArity.OneOrMore,
-        };
-        var panel = new Option<string?>("--panel") { Description = "The principal display panel, for example: 2.5x3.5in or 60x90mm" };
-        var market = Shared.Market();
-        var format = Shared.Format();
-        var on = Shared.On();
-        var verb = new Command("quantity", "The net quantity statement for a market, and its least letter height")
-        {
-            amount, panel, market, format, on,
-        };
-        verb.SetAction(
-            r => Exit.Run(() => Run(string.Join(' ', r.GetValue(amount)!), r.GetValue(panel), r.GetValue(market), r.GetValue(format)!,
-                r.GetValue(on))));
-        return verb;
+        var verb = new Verb("quantity", "The net quantity statement for a market, and its least letter height");
+        var amount = verb.Argument<string[]>("AMOUNT",
+            "What the package holds, for example: 4 oz, 113 g, 8 fl oz", ArgumentArity.OneOrMore);
+        var panel = verb.Option<string?>("--panel", "The principal display panel, for example: 2.5x3.5in or 60x90mm");
+        var market = verb.Market();
+        var format = verb.Format();
+        var on = verb.On();
+        return verb.Runs(r => Run(string.Join(' ', r.GetValue(amount)!), r.GetValue(panel), r.GetValue(market), r.GetValue(format)!,
+            r.GetValue(on)));
     }
 
     private static int Run(string amount, string? panel, string? market, string format, string? on)

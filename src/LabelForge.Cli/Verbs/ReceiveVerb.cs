@@ -8,19 +8,16 @@ internal static class ReceiveVerb
 {
     public static Command Build()
     {
-        var material = new Argument<string>("MATERIAL") { Description = "The material's id" };
-        var amount = new Argument<string>("AMOUNT") { Description = "How much, for example: \"5 lb\", \"16 fl oz\", \"100 pieces\"" };
-        var price = new Option<string>("--price") { Description = "What all of it cost", Required = true };
-        var supplier = new Option<string?>("--supplier") { Description = "Who sold it" };
-        var lot = new Option<string?>("--lot") { Description = "The supplier's lot, as on the bottle" };
-        var best = new Option<string?>("--best-before") { Description = "YYYY-MM-DD" };
-        var certificate = new Option<string?>("--certificate") { Description = "Where its certificate lies" };
-        var options = new BookOptions();
-        var verb = options.AddAskingTo(new Command("receive", "Writes a material that came in into the books")
-        {
-            material, amount, price, supplier, lot, best, certificate,
-        });
-        verb.OpensBooks(r =>
+        var verb = new Verb("receive", "Writes a material that came in into the books");
+        var material = verb.Argument<string>("MATERIAL", "The material's id");
+        var amount = verb.Argument<string>("AMOUNT", "How much, for example: \"5 lb\", \"16 fl oz\", \"100 pieces\"");
+        var price = verb.Option<string>("--price", "What all of it cost", required: true);
+        var supplier = verb.Option<string?>("--supplier", "Who sold it");
+        var lot = verb.Option<string?>("--lot", "The supplier's lot, as on the bottle");
+        var best = verb.Option<string?>("--best-before", "YYYY-MM-DD");
+        var certificate = verb.Option<string?>("--certificate", "Where its certificate lies");
+        var options = new BookOptions().AddAskingTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var what = workshop.Material(r.GetValue(material)!, "the call", 0);
@@ -47,6 +44,5 @@ internal static class ReceiveVerb
                 ["price"] = receipt.Price
             }, Invariant($"M{receipt.Id}: {receipt.Amount:0.###} {(what.Kind == Recipes.MaterialKind.Packaging ? "pieces or g" : "g")} of {what.Name}. Write M{receipt.Id} on the bottle."));
         });
-        return verb;
     }
 }

@@ -7,17 +7,11 @@ internal static class RulesVerb
 {
     public static Command Build()
     {
-        var market = Shared.Market();
-        var format = Shared.Format();
-        var law = new Option<bool>("--law")
-        {
-            Description = "Writes by market what is judged, from which text of which day, and what is not judged",
-        };
-        var verb = new Command("rules", "Lists the rules that labels are checked against, with their sources and dates")
-        {
-            market, format, law,
-        };
-        verb.SetAction(r => Exit.Run(() =>
+        var verb = new Verb("rules", "Lists the rules that labels are checked against, with their sources and dates");
+        var market = verb.Market();
+        var format = verb.Format();
+        var law = verb.Option<bool>("--law", "Writes by market what is judged, from which text of which day, and what is not judged");
+        return verb.Runs(r =>
         {
             var only = r.GetValue(market) is { } named ? Shared.MarketOf(named) : null;
             if (r.GetValue(law))
@@ -28,8 +22,7 @@ internal static class RulesVerb
             else
                 Console.Write(RuleList.Markdown(Shipped.Markets, only));
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     private static JsonObject Of(Rule rule, IEnumerable<Market> markets) => new JsonObject

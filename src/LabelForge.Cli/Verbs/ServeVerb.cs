@@ -9,16 +9,12 @@ internal static class ServeVerb
 {
     public static Command Build()
     {
-        var port = new Option<int>("--port") { Description = "The port (default: one that is free)" };
-        var workshop = new Option<string?>("--workshop")
-        {
-            Description = "The workshop's folder (default: the current one); an empty one will do",
-        };
-        var quiet = new Option<bool>("--no-browser") { Description = "Print the address, and open no browser" };
-        var verb = new Command("serve", "Opens the workshop as a page in the browser, on this machine alone") { port, workshop, quiet };
-        verb.OpensPage(r => Run(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(port), !r.GetValue(quiet))
+        var verb = new Verb("serve", "Opens the workshop as a page in the browser, on this machine alone");
+        var port = verb.Option<int>("--port", "The port (default: one that is free)");
+        var workshop = verb.Option<string?>("--workshop", "The workshop's folder (default: the current one); an empty one will do");
+        var quiet = verb.Option<bool>("--no-browser", "Print the address, and open no browser");
+        return verb.OpensPage(r => Run(r.GetValue(workshop) ?? Directory.GetCurrentDirectory(), r.GetValue(port), !r.GetValue(quiet))
             .GetAwaiter().GetResult());
-        return verb;
     }
 
     private static async Task<int> Run(string folder, int port, bool browser)

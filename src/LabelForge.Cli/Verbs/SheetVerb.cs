@@ -46,7 +46,7 @@ internal static class SheetVerb
 
     public static Command Build()
     {
-        var verb = new Command("sheet", "Labels laid out on label stock, as a PDF to print at actual size")
+        var verb = new Verb("sheet", "Labels laid out on label stock, as a PDF to print at actual size")
         {
             Stock, Count, First, Fill, Serial, Remember, Marks,
         };
@@ -54,20 +54,14 @@ internal static class SheetVerb
         Inputs.AddTo(verb);
         Inputs.AddWhitePlateTo(verb);
         PrinterOptions.AddTo(verb);
-        verb.OpensBooksWhereKept(Inputs.Folder, Run);
-        return verb;
+        return verb.OpensBooksWhereKept(Inputs.Folder, Run);
     }
 
     private static int Run(ParseResult r)
     {
         var path = Output.Path(r);
         var items = Items(r);
-        var numbers = r.GetValue(Serial) is { } serial ? Shared.Need(SerialNumbers.Parse(serial)) : null;
-        if (numbers is not null && (items[0].Count ?? r.GetValue(Count)) is not null)
-            throw new InputException("call.serial-counts");
-        var plate = Inputs.IsWhitePlate(r);
-        if (plate && numbers is not null)
-            throw new InputException("call.white-plate-alone");
+        var numbers = Numbers(r, items[0].Count);
         var made =
             items.SelectMany(i => Inputs.Prepare(r, i.Recipe, i.Lot) is var p
                 ? p.Jobs.Select(j => (Made: (Job: j, p.Lot, p.On), i.Count))
@@ -113,29 +107,43 @@ internal static class SheetVerb
             Console.Error.WriteLine(warning);
         PrinterInputs.Remember(folder, printer, changed);
         // Under the white comes the same sheet again, for its colours.
-        var next = plate ? null : partUsed?.Remember(stock, first, order.Count);
+        var next = Inputs.IsWhitePlate(r) ? null : partUsed?.Remember(stock, first, order.Count);
+        Tell(r, path, order, next);
+        return Exit.Done;
+    }
+
+    private static SerialNumbers? Numbers(ParseResult r, int? count)
+    {
+        if (r.GetValue(Serial) is not { } serial)
+            return null;
+        var numbers = Shared.Need(SerialNumbers.Parse(serial));
+        return (count ?? r.GetValue(Count)) is not null ? throw new InputException("call.serial-counts")
+            : Inputs.IsWhitePlate(r) ? throw new InputException("call.white-plate-alone")
+            : numbers;
+    }
+
+    private static void Tell(ParseResult r, string path, SheetOrder order, int? next)
+    {
         if (Inputs.Json(r))
         {
             JsonOut.Write(new JsonObject
             {
                 ["file"] = path,
-                ["stock"] = stock.Id,
+                ["stock"] = order.Stock.Id,
                 ["labels"] = order.Count,
                 ["sheets"] = order.Plan().Sheets,
-                ["first"] = first,
+                ["first"] = order.First,
                 ["next"] = next,
                 ["inkPercent"] = Math.Round(Ink(order), 1)
             });
-            return Exit.Done;
+            return;
         }
-        Console.WriteLine($"{path}: {order.Count} labels on {order.Plan().Sheets} {(stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {stock.Id}, from position {first}. Print at actual size.");
-        Console.WriteLine(string.Create(System.Globalization.CultureInfo.InvariantCulture,
-            $"Ink: about {Ink(order):0} % of a label's area, were it printed solid; for comparing designs (more with --proof of label)."));
+        Console.WriteLine($"{path}: {order.Count} labels on {order.Plan().Sheets} {(order.Stock.Kind == StockKind.Roll ? "page" : "sheet")}{(order.Plan().Sheets == 1 ? "" : "s")} of {order.Stock.Id}, from position {order.First}. Print at actual size.");
+        Console.WriteLine(Invariant($"Ink: about {Ink(order):0} % of a label's area, were it printed solid; for comparing designs (more with --proof of label)."));
         if (next is not null)
             Console.WriteLine(next == 1
                 ? "The last sheet is full; the next print starts a new one."
                 : $"The next print on this stock starts at position {next}.");
-        return Exit.Done;
     }
 
     // Each is drawn to be measured.

@@ -9,15 +9,12 @@ internal static class ShelfVerbs
 {
     public static Command Count()
     {
-        var counted = new Argument<string[]>("LOT=THERE")
-        {
-            Description = "What is there: 26R25-01E=7, or a bottle: \"M3=412 g\", M7=60",
-            Arity = ArgumentArity.OneOrMore,
-        };
-        var options = new BookOptions();
-        var verb = options.AddTo(new Command("count",
-            "Counts the shelf: what differs from the books is booked as a difference, and the count holds from then on") { counted });
-        verb.OpensBooks(r =>
+        var verb = new Verb("count",
+            "Counts the shelf: what differs from the books is booked as a difference, and the count holds from then on");
+        var counted = verb.Argument<string[]>("LOT=THERE",
+            "What is there: 26R25-01E=7, or a bottle: \"M3=412 g\", M7=60", ArgumentArity.OneOrMore);
+        var options = new BookOptions().AddTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -46,24 +43,20 @@ internal static class ShelfVerbs
                 Console.WriteLine(Invariant($"Count {count.Id}: {What(count)} has {count.Counted:0.###}, {Math.Abs(count.Difference):0.###} {(count.Difference < 0 ? "less" : "more")} than the books had."));
             return Exit.Done;
         });
-        return verb;
     }
 
     public static Command Return()
     {
-        var lot = new Argument<string>("LOT") { Description = "The lot on the piece, or the code on it as it was scanned" };
-        var pieces = new Argument<int>("PIECES") { Description = "How many came back" };
-        var back = new Option<int>("--back") { Description = "Of these, how many can be sold again and are on the shelf" };
-        var from = new Option<string>("--from") { Description = "Who brought them; at a market, which market day", Required = true };
-        var paidBack = new Option<string>("--paid-back") { Description = "What was paid back for all of them", Required = true };
-        var payment = new Option<string?>("--payment") { Description = "How it was paid back: cash, card" };
-        var reason = new Option<string>("--reason") { Description = "Why they came back", Required = true };
-        var options = new BookOptions();
-        var verb = options.AddTo(new Command("return", "Writes pieces that were brought back into the books, and the money that went back")
-        {
-            lot, pieces, back, from, paidBack, payment, reason,
-        });
-        verb.OpensBooks(r =>
+        var verb = new Verb("return", "Writes pieces that were brought back into the books, and the money that went back");
+        var lot = verb.Argument<string>("LOT", "The lot on the piece, or the code on it as it was scanned");
+        var pieces = verb.Argument<int>("PIECES", "How many came back");
+        var back = verb.Option<int>("--back", "Of these, how many can be sold again and are on the shelf");
+        var from = verb.Option<string>("--from", "Who brought them; at a market, which market day", required: true);
+        var paidBack = verb.Option<string>("--paid-back", "What was paid back for all of them", required: true);
+        var payment = verb.Option<string?>("--payment", "How it was paid back: cash, card");
+        var reason = verb.Option<string>("--reason", "Why they came back", required: true);
+        var options = new BookOptions().AddTo(verb);
+        return verb.OpensBooks(r =>
         {
             var workshop = options.Workshop(r);
             var book = BookOptions.Book(workshop);
@@ -94,7 +87,6 @@ internal static class ShelfVerbs
                 ["left"] = left
             }, Invariant($"Return {entry.Id}: {entry.Returned} of lot {code}, {entry.BackOnShelf} back on the shelf, {entry.PaidBack:0.00} paid back; {left} left. Was it more than a change of mind? labelforge complaint --lot {code} ..."));
         });
-        return verb;
     }
 
     private static (string, decimal) Read(string text, Workshop workshop, IBooks books)

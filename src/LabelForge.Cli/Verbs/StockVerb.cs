@@ -8,16 +8,12 @@ internal static class StockVerb
 {
     public static Command Build()
     {
-        var format = Shared.Format();
-        var workshop = Shared.Workshop();
-        var show = new Option<string?>("--show") { Description = "Tell of one stock; with --out, draw it at actual size" };
-        var output = OutputOption.Optional("The drawing to write: .pdf, .svg or .png", OutputOption.Drawn);
-        var verb = new Command("stock", "Lists the label stock known, by its geometry; your own goes in the workshop's folder stock")
-        {
-            show, workshop, format,
-        };
-        output.AddTo(verb);
-        verb.SetAction(r => Exit.Run(() =>
+        var verb = new Verb("stock", "Lists the label stock known, by its geometry; your own goes in the workshop's folder stock");
+        var show = verb.Option<string?>("--show", "Tell of one stock; with --out, draw it at actual size");
+        var workshop = verb.Workshop();
+        var format = verb.Format();
+        var output = OutputOption.Optional("The drawing to write: .pdf, .svg or .png", OutputOption.Drawn).AddTo(verb);
+        return verb.Runs(r =>
         {
             var shelf = StockShelf.Of(r.GetValue(workshop) ?? Directory.GetCurrentDirectory());
             var json = r.GetValue(format) == "json";
@@ -30,8 +26,7 @@ internal static class StockVerb
             else
                 List(shelf);
             return Exit.Done;
-        }));
-        return verb;
+        });
     }
 
     private static void List(StockShelf shelf)

@@ -9,30 +9,16 @@ internal static class TagsVerb
 {
     public static Command Build()
     {
-        var of = new Argument<string[]>("BOTTLE")
-        {
-            Description = "Bottles (M3), or materials for a label on their bin (default: every bottle in the house)",
-            Arity = ArgumentArity.ZeroOrMore,
-        };
-        var size = new Option<string>("--size")
-        {
-            Description = string.Join(", ", BottleTags.Designs),
-            DefaultValueFactory = _ => BottleTags.Designs[0],
-        };
+        var verb = new Verb("tags", "Labels for bottles and bins: number, name, received, best before, and a code to scan");
+        var of = verb.Argument<string[]>("BOTTLE",
+            "Bottles (M3), or materials for a label on their bin (default: every bottle in the house)", ArgumentArity.ZeroOrMore);
+        var size = verb.Option<string>("--size", string.Join(", ", BottleTags.Designs), BottleTags.Designs[0]);
         size.AcceptOnlyFromAmong([.. BottleTags.Designs]);
-        var stock = new Option<string?>("--stock") { Description = "The label stock (default: what is at hand, else what fits)" };
-        var first = new Option<int>("--first")
-        {
-            Description = "The first free position of a part-used sheet, counted from 1",
-            DefaultValueFactory = _ => 1,
-        };
-        var options = new BookOptions();
-        var output = new OutputOption("The PDF to write", FileKind.Pdf);
-        var verb =
-            options.AddReadingTo(output.AddTo(new Command("tags",
-                "Labels for bottles and bins: number, name, received, best before, and a code to scan") { of, size, stock, first }),
-                dated: false);
-        verb.OpensBooks(r =>
+        var stock = verb.Option<string?>("--stock", "The label stock (default: what is at hand, else what fits)");
+        var first = verb.Option<int>("--first", "The first free position of a part-used sheet, counted from 1", 1);
+        var output = new OutputOption("The PDF to write", FileKind.Pdf).AddTo(verb);
+        var options = new BookOptions().AddReadingTo(verb, dated: false);
+        return verb.OpensBooks(r =>
         {
             var path = output.Path(r);
             var workshop = options.Workshop(r);
@@ -48,6 +34,5 @@ internal static class TagsVerb
                 ["tags"] = tags.ToJson(t => t.Code),
             }, $"{path}: {tags.Length} on {order.Plan().Sheets} {(order.Plan().Sheets == 1 ? "sheet" : "sheets")} of {order.Stock.Id}. Print at actual size.");
         });
-        return verb;
     }
 }

@@ -9,11 +9,11 @@ internal static class TodayVerb
 {
     public static Command Build()
     {
-        var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("today",
+        var verb = new Verb("today",
             "What is open: labels to print, batches to close, dates that near, complaints, materials that run low, questions "
-                + "without an answer"), dated: true);
-        verb.OpensBooksWhereKept(options.Folder, r =>
+                + "without an answer");
+        var options = new BookOptions().AddReadingTo(verb, dated: true);
+        return verb.OpensBooksWhereKept(options.Folder, r =>
         {
             var workshop = options.Workshop(r);
             Shared.SayRecipesLeftOut(workshop);
@@ -64,6 +64,5 @@ internal static class TodayVerb
                 Console.WriteLine($"On the shelf: {string.Join(", ", today.Shelf.Select(p => $"{p.Left} {p.Name}"))}.");
             return Exit.Done;
         });
-        return verb;
     }
 }

@@ -12,16 +12,12 @@ internal static class TraceVerb
 {
     public static Command Build()
     {
-        var from = new Argument<string>("FROM")
-        {
-            Description = "A material lot (M3), a supplier's lot, a material, a finished lot, or a buyer",
-        };
+        var verb = new Verb("trace", "From a material lot to batches to people, and back");
+        var from = verb.Argument<string>("FROM", "A material lot (M3), a supplier's lot, a material, a finished lot, or a buyer");
+        var options = new BookOptions().AddReadingTo(verb, dated: true);
         var output = OutputOption.Optional("A file to write: .csv, .svg (a picture), or .pdf (a recall sheet with letters)", FileKind.Csv,
-            FileKind.Svg, FileKind.Pdf);
-        var options = new BookOptions();
-        var verb = options.AddReadingTo(new Command("trace", "From a material lot to batches to people, and back") { from }, dated: true);
-        output.AddTo(verb);
-        verb.OpensBooks(r =>
+            FileKind.Svg, FileKind.Pdf).AddTo(verb);
+        return verb.OpensBooks(r =>
         {
             var path = output.PathOrNone(r);
             var workshop = options.Workshop(r);
@@ -34,7 +30,6 @@ internal static class TraceVerb
                 Text(trace);
             return Exit.Done;
         });
-        return verb;
     }
 
     private static void Save(string path, Trace trace, Workshop workshop, DateOnly on)
@@ -45,7 +40,7 @@ internal static class TraceVerb
                 AtomicFile.Write(path, s => s.Write(SafeCsv.File(TraceTable.Csv(trace))));
                 break;
             case ".svg":
-                AtomicFile.Write(path, s => s.Write(Encoding.UTF8.GetBytes(TracePicture.Svg(trace))));
+                AtomicFile.Write(path, TracePicture.Svg(trace));
                 break;
             case ".pdf":
                 RecallSheetWriter.WritePdf(path, RecallLetters.Of(trace, workshop, on),

@@ -9,28 +9,16 @@ internal static class WeighVerb
 {
     public static Command Build()
     {
-        var list = new Argument<string>("CSV")
-        {
-            Description = "One weight a line in grams (or name,mass or name,mass,tare; \"mass oz\" as heading for ounces)",
-        };
-        var declared = new Option<string>("--declared")
-        {
-            Description = "What the label declares, for example: 113 g or 4 oz",
-            Required = true,
-        };
-        var lotSize = new Option<int?>("--lot-size") { Description = "How many pieces the whole lot has" };
-        var tare = new Option<string?>("--tare")
-        {
-            Description = "What an empty package weighs, for example: 3.2 g; or a CSV of weighed empties",
-        };
-        var market = Shared.Market();
-        var format = Shared.Format();
-        var on = Shared.On();
-        var verb = new Command("weigh", "Whether weighed pieces meet the declared net quantity, and the largest that could be declared")
-        {
-            list, declared, lotSize, tare, market, format, on,
-        };
-        verb.SetAction(r => Exit.Run(() =>
+        var verb = new Verb("weigh", "Whether weighed pieces meet the declared net quantity, and the largest that could be declared");
+        var list = verb.Argument<string>("CSV",
+            "One weight a line in grams (or name,mass or name,mass,tare; \"mass oz\" as heading for ounces)");
+        var declared = verb.Option<string>("--declared", "What the label declares, for example: 113 g or 4 oz", required: true);
+        var lotSize = verb.Option<int?>("--lot-size", "How many pieces the whole lot has");
+        var tare = verb.Option<string?>("--tare", "What an empty package weighs, for example: 3.2 g; or a CSV of weighed empties");
+        var market = verb.Market();
+        var format = verb.Format();
+        var on = verb.On();
+        return verb.Runs(r =>
         {
             if (r.GetValue(lotSize) is < 1)
                 throw new InputException("call.lot-size");
@@ -43,8 +31,7 @@ internal static class WeighVerb
             else
                 WriteText(judged.Test, judged.Largest, judged.Notes);
             return judged.Passes ? Exit.Done : Exit.FindingStands;
-        }));
-        return verb;
+        });
     }
 
     private static Mass? Tare(string? text)

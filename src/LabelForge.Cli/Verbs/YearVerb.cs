@@ -11,14 +11,12 @@ internal static class YearVerb
 {
     public static Command Build()
     {
-        var year = new Argument<int?>("YEAR") { Description = "The year (default: this one)", Arity = ArgumentArity.ZeroOrOne };
-        var output = OutputOption.Optional("The table to write, a CSV", FileKind.Csv);
-        var options = new BookOptions();
-        var verb =
-            options.AddReadingTo(output.AddTo(new Command("year",
-                "A year's totals by month, product and market: sold, sales tax, cost of goods first in first out, waste, stock") { year }),
-                dated: true);
-        verb.OpensBooks(r =>
+        var verb = new Verb("year",
+            "A year's totals by month, product and market: sold, sales tax, cost of goods first in first out, waste, stock");
+        var year = verb.Argument<int?>("YEAR", "The year (default: this one)", ArgumentArity.ZeroOrOne);
+        var output = OutputOption.Optional("The table to write, a CSV", FileKind.Csv).AddTo(verb);
+        var options = new BookOptions().AddReadingTo(verb, dated: true);
+        return verb.OpensBooks(r =>
         {
             var path = output.PathOrNone(r);
             var workshop = options.Workshop(r);
@@ -39,7 +37,6 @@ internal static class YearVerb
                 Tell(book, workshop.Business.Currency);
             return Exit.Done;
         });
-        return verb;
     }
 
     private static void Json(YearBook book) => JsonOut.Write(new JsonObject
@@ -76,8 +73,6 @@ internal static class YearVerb
         }
         foreach (var waste in book.Waste)
             Console.WriteLine(Invariant($"  lost {waste.On:yyyy-MM-dd} {waste.Cost,8:0.00}  {waste.What}"));
-        Console.WriteLine(string.Create(CultureInfo.InvariantCulture,
-            $"In {currency}: {book.AtStart:0.00} in the house "
-                + $"at the start, {book.Bought:0.00} bought, {book.Whole.Cost:0.00} sold and given, {book.Waste.Sum(w => w.Cost):0.00} lost, {book.AtEnd:0.00} at the end. Materials by what was paid for the very bottles; no work, no overhead."));
+        Console.WriteLine(Invariant($"In {currency}: {book.AtStart:0.00} in the house at the start, {book.Bought:0.00} bought, {book.Whole.Cost:0.00} sold and given, {book.Waste.Sum(w => w.Cost):0.00} lost, {book.AtEnd:0.00} at the end. Materials by what was paid for the very bottles; no work, no overhead."));
     }
 }
