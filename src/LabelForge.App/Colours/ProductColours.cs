@@ -79,7 +79,6 @@ public static class ProductColours
     /// <param name="product">The product; its own colourants are taken out first.</param>
     /// <param name="wanted">The shade.</param>
     /// <param name="market">The market whose rules bind.</param>
-    /// <param name="on">The day.</param>
     /// <exception cref="InputException">No colourant with a known colour may go in.</exception>
     public static ShadeAnswer Nearest(Product product, Colour wanted, Market market, DateOnly on)
     {

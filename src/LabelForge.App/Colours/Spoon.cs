@@ -14,14 +14,14 @@ public static class Spoon
     public static string Of(decimal millilitres, decimal? dropsPerMillilitre)
     {
         if (dropsPerMillilitre is { } drops)
-            return string.Create(CultureInfo.InvariantCulture, $"{Math.Max(1, Math.Round(millilitres * drops)):0} drops");
+            return Invariant($"{Math.Max(1, Math.Round(millilitres * drops)):0} drops");
         var parts = (int)Math.Round(millilitres / MillilitresOfTeaspoon * Sixteenths);
         if (parts == 0)
             return "less than 1/16 tsp";
         var (whole, rest, of) = (parts / Sixteenths, parts % Sixteenths, Sixteenths);
         while (rest > 0 && rest % 2 == 0)
             (rest, of) = (rest / 2, of / 2);
-        var part = rest == 0 ? "" : string.Create(CultureInfo.InvariantCulture, $"{rest}/{of}");
+        var part = rest == 0 ? "" : Invariant($"{rest}/{of}");
         return $"{string.Join(' ', new[] { whole == 0 ? "" : whole.ToString(CultureInfo.InvariantCulture), part }.Where(p => p.Length > 0))} tsp";
     }
 }

@@ -18,7 +18,6 @@ public sealed record RecipeCopyWish(string From, string Name, string? Scent = nu
 public static partial class RecipeCopy
 {
     /// <summary>Writes it: a new variant where the copied product is one, else a new recipe.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="wish">What is to be.</param>
     /// <returns>The new product's name, as it is asked for, and the file.</returns>
     /// <exception cref="InputException">Something in it cannot be; nothing is written.</exception>
@@ -43,7 +42,7 @@ public static partial class RecipeCopy
         var file = $"recipes/{id}.yaml";
         var name = product.Recipe.VariantName is null ? id : $"{id}/{wish.Name.Trim()}";
         Proved(workshop, id, YamlFile.ReadText(text, file), product, wish);
-        Print.Output.AtomicFile.Write(Path.Combine(workshop.Folder, file), stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+        Print.Output.AtomicFile.Write(Path.Combine(workshop.Folder, file), text);
         return (name, file);
     }
 

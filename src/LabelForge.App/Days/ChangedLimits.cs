@@ -30,8 +30,6 @@ public static class ChangedLimits
     /// <summary>Rules that the product breaks on a day and did not break on the day of its last batch, by the law of each.</summary>
     /// <param name="product">The product as its recipe stands.</param>
     /// <param name="last">Its last batch.</param>
-    /// <param name="market">The market.</param>
-    /// <param name="on">The day.</param>
     /// <returns>None where the product cannot be judged, which other verbs say.</returns>
     public static ImmutableArray<ChangedLimit> OfLaw(Product product, Batch last, Market market, DateOnly on)
     {

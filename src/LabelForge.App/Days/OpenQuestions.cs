@@ -11,7 +11,6 @@ public static class OpenQuestions
 
     /// <summary>The questions of a workshop, the most useful first. What cannot be read asks
     /// nothing; the recipe itself tells of it.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="on">The day, whose law says where the order by weight ends.</param>
     public static ImmutableArray<OpenThing> Of(Workshop workshop, DateOnly on)
     {

@@ -14,9 +14,7 @@ public sealed record OpenToday(DateOnly On, ImmutableArray<OpenThing> Open, Immu
     private const int DaysWithoutAPrinting = 14;
 
     /// <summary>Looks through the books.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="books">The books; null where there are none.</param>
-    /// <param name="on">The day.</param>
     public static OpenToday Of(Workshop workshop, IBooks? books, DateOnly on)
     {
         if (books is null)

@@ -14,7 +14,6 @@ public static class BatchSheetJob
     /// <summary>Writes the batch sheet as a PDF, whole or not at all.</summary>
     /// <param name="path">The file.</param>
     /// <param name="job">The label of the batch.</param>
-    /// <param name="lot">The lot.</param>
     /// <param name="info">The document's title and time.</param>
     /// <param name="takeFrom">For a material's id, the lots to take it from; null where the books propose none.</param>
     /// <param name="words">The language of the sheet; English where null.</param>

@@ -18,8 +18,6 @@ public sealed record GalleryLabel(string Design, string Arrangement, string For,
 public static class Gallery
 {
     /// <summary>The labels; arrangements that have no room for these words, or none for a label of this shape, are left out.</summary>
-    /// <param name="product">The product.</param>
-    /// <param name="market">The market.</param>
     /// <param name="design">The design's id; null for the usual one.</param>
     /// <param name="lot">The lot to show; null for none.</param>
     /// <param name="on">The day to judge by.</param>

@@ -55,8 +55,6 @@ public sealed record LabelJob
     private static readonly Length AnyFront = Length.FromMillimetres(50);
 
     /// <summary>Goes the whole way for a product.</summary>
-    /// <param name="product">The product.</param>
-    /// <param name="market">The market.</param>
     /// <param name="design">The design's id, or null for the usual one.</param>
     /// <param name="lot">The lot, or null where there is none yet.</param>
     /// <param name="on">The date to judge by.</param>
@@ -131,8 +129,6 @@ public sealed record LabelJob
     }
 
     /// <summary>What a check of a product's substances and colours reads: the label's words, which are not laid out.</summary>
-    /// <param name="product">The product.</param>
-    /// <param name="market">The market.</param>
     /// <param name="on">The date to judge by.</param>
     /// <exception cref="InputException">Something in the workshop is wrong.</exception>
     public static RecipeFacts Unlaid(Product product, Market market, DateOnly on)

@@ -54,7 +54,6 @@ public sealed class LabelVersions
     private LabelVersions(Func<string, (Workshop, IEnumerable<Recipe>)> of, DateOnly on) => (_of, _on) = (of, on);
 
     /// <summary>The labels of a recipe's products by the recipe's texts.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="id">The recipe's id.</param>
     /// <param name="on">The day to judge by.</param>
     public static LabelVersions OfRecipe(Workshop workshop, string id, DateOnly on) =>

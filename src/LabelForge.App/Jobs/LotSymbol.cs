@@ -10,9 +10,6 @@ public static class LotSymbol
     /// <summary>A GS1 DataMatrix with (01) and (10) where the recipe has an item number under the
     /// business's prefix, else Code 128 of the lot.</summary>
     /// <exception cref="InputException">The item number cannot stand under the prefix.</exception>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="recipe">The recipe.</param>
-    /// <param name="lot">The lot.</param>
     /// <param name="options">Size and printer.</param>
     /// <param name="serial">The piece's own number: (21) in a GS1 DataMatrix, after a solidus in Code 128; null for none.</param>
     public static InkBlock For(Workshop workshop, Recipe recipe, LotCode lot, BarcodeOptions options, string? serial = null)
@@ -25,9 +22,6 @@ public static class LotSymbol
     }
 
     /// <summary>A series of symbols, one to each piece's own number, of the kind that the look wants; null for none.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="recipe">The recipe.</param>
-    /// <param name="lot">The lot.</param>
     /// <param name="sample">A number as long as any of the series.</param>
     /// <returns>The symbol of the sample, drawn, and what makes the picture of each number's.</returns>
     /// <exception cref="InputException">The look names a kind that is not known, or the item

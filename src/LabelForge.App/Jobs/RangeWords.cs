@@ -14,7 +14,6 @@ internal static class RangeWords
         DateTime), (Product, Declaration)?>> Known = [];
 
     /// <summary>What the labels of a product and of those beside it say. One that cannot be declared counts with its name alone.</summary>
-    /// <param name="range">The range.</param>
     /// <param name="workshop">The workshop as it stands for the product.</param>
     /// <param name="recipe">The product's recipe.</param>
     /// <param name="own">What the product's own label says.</param>

@@ -14,7 +14,6 @@ public static class SerialSheets
 {
     /// <summary>Writes the sheets.</summary>
     /// <param name="path">Where; written whole or not at all.</param>
-    /// <param name="labels">The labels.</param>
     /// <param name="order">The stock, the first position, how the print is moved, cut marks; its runs hold the sample.</param>
     /// <param name="info">Title and time of the document.</param>
     /// <param name="done">Told the number of sheets done; may be null.</param>

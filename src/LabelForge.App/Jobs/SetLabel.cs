@@ -21,9 +21,6 @@ public static class SetLabel
     public const string Design = "gift-set";
 
     /// <summary>Goes the whole way for a set.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="set">The set.</param>
-    /// <param name="market">The market.</param>
     /// <param name="lot">The package's own lot; null where it has none, and the pieces in it carry theirs.</param>
     /// <param name="on">The date to judge by.</param>
     /// <param name="names">In whose words the ingredients are named.</param>

@@ -22,7 +22,6 @@ public sealed record SetQuantity(string Statement, NetAmount Largest)
 {
     /// <summary>The statement of a set.</summary>
     /// <param name="holds">What is in it.</param>
-    /// <param name="market">The market.</param>
     /// <param name="on">The day to judge by.</param>
     public static SetQuantity Of(ImmutableArray<SetHolds> holds, Market market, DateOnly on)
     {

@@ -20,51 +20,36 @@ public static class WorkshopJudgement
 {
     /// <summary>Each product in each market, in the order of recipes and variants, then each gift set. A recipe that cannot be read is a
     /// row of its own and stops no other.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="markets">The markets to judge by.</param>
     /// <param name="on">The day to judge by.</param>
     public static ImmutableArray<JudgedProduct> Of(Workshop workshop, IReadOnlyList<Market> markets, DateOnly on) =>
         [.. workshop.RecipeIds.SelectMany(id => OfRecipe(workshop, id, markets, on)),
-            .. GiftSet.Ids(workshop).SelectMany(id => markets.Select(m => OfSet(workshop, id, m, on)))];
+            .. GiftSet.Ids(workshop).Select(id => $"{GiftSet.Folder}/{id}").SelectMany(name => markets.Select(m => Judge(name, m,
+                () => SetLabel.Prepare(workshop, GiftSet.Named(workshop, name)!, m, new LotCode(on, 1), on))))];
 
     private static IEnumerable<JudgedProduct> OfRecipe(Workshop workshop, string id, IReadOnlyList<Market> markets, DateOnly on)
     {
-        ImmutableArray<Product> products;
         try
         {
-            products = workshop.ProductsOf(id);
+            // Each batch brings its own lot; the day's first stands for it, so that none is called missing.
+            return [.. workshop.ProductsOf(id).SelectMany(p => markets.Select(m =>
+                Judge(p.Name, m, () => LabelJob.Prepare(p, m, null, new LotCode(on, 1), on))))];
         }
         catch (InputException e)
         {
             return [.. markets.Select(m => new JudgedProduct(id, m, null, e.Problem))];
         }
-        return [.. products.SelectMany(p => markets.Select(m => Judge(p, m, on)))];
     }
 
-    private static JudgedProduct OfSet(Workshop workshop, string id, Market market, DateOnly on)
+    private static JudgedProduct Judge(string name, Market market, Func<LabelJob> label)
     {
-        var name = $"{GiftSet.Folder}/{id}";
         try
         {
-            return new(name, market, SetLabel.Prepare(workshop, GiftSet.Named(workshop, name)!, market, new LotCode(on, 1), on).Check(),
-                null);
+            return new(name, market, label().Check(), null);
         }
         catch (InputException e)
         {
             return new(name, market, null, e.Problem);
-        }
-    }
-
-    // Each batch brings its own lot; the day's first stands for it, so that none is called missing.
-    private static JudgedProduct Judge(Product product, Market market, DateOnly on)
-    {
-        try
-        {
-            return new(product.Name, market, RecipeCheck.Run(LabelJob.Prepare(product, market, null, new LotCode(on, 1), on).Facts), null);
-        }
-        catch (InputException e)
-        {
-            return new(product.Name, market, null, e.Problem);
         }
     }
 }

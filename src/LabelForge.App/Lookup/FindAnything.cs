@@ -54,7 +54,6 @@ public sealed class FindAnything
     private readonly ImmutableArray<(string Name, string Plain)> _buyers;
 
     /// <summary>What is read once for many words: the workshop, and the names in its books.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="books">Its books; null where there are none.</param>
     public FindAnything(Workshop workshop, IBooks? books)
     {

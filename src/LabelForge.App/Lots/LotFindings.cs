@@ -14,7 +14,6 @@ public static class LotFindings
     /// <summary>What is wrong with a lot by what was weighed so far and would not be by its plan:
     /// an overdose breaks the limits that it would break in a recipe.</summary>
     /// <param name="workshop">The workshop as it stands today.</param>
-    /// <param name="books">The books.</param>
     /// <param name="batch">The batch; while it is open, what is still to be weighed counts as planned.</param>
     /// <param name="market">The market to judge by.</param>
     /// <param name="on">The day to judge by.</param>

@@ -8,10 +8,7 @@ namespace LabelForge.Pouring;
 public static class ClosePacking
 {
     /// <summary>Writes it down.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="book">The books.</param>
     /// <param name="closed">The lots, and how many good pieces each has.</param>
-    /// <param name="on">The day.</param>
     /// <param name="by">Who packed.</param>
     /// <returns>In sentences, what was used up and what the stock lacked; nothing where no packaging is kept in stock.</returns>
     public static IReadOnlyList<string> Use(Workshop workshop, OpenBooks book, IEnumerable<(string Lot, int Good)> closed, DateOnly on,

@@ -10,7 +10,6 @@ namespace LabelForge.Pouring;
 public static class PotSheet
 {
     /// <summary>What stands on it.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="poured">The pot and its batches.</param>
     /// <param name="words">The language of the sheet; English where null.</param>
     public static PotSheetContent Content(Workshop workshop, Poured poured, PaperWords? words = null)
@@ -45,7 +44,6 @@ public static class PotSheet
 
     /// <summary>Writes the sheet as a PDF, of the day that the pot was begun.</summary>
     /// <param name="stream">Where.</param>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="poured">The pot and its batches.</param>
     /// <param name="words">The language of the sheet; English where null.</param>
     public static void WritePdf(Stream stream, Workshop workshop, Poured poured, PaperWords? words = null)

@@ -42,10 +42,7 @@ public static class Pour
     }
 
     /// <summary>Begins the batches in the books, all or none: one lot each, and a number for the pot where there are several.</summary>
-    /// <param name="book">The books.</param>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="wishes">What is poured, in the order of work.</param>
-    /// <param name="on">The day.</param>
     /// <param name="by">Who pours.</param>
     /// <param name="note">A note, or null.</param>
     /// <exception cref="InputException">Several products have no base in common.</exception>

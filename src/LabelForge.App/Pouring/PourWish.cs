@@ -8,9 +8,6 @@ namespace LabelForge.Pouring;
 /// <param name="Moulds">The moulds that it fills, in words; null where they were not told.</param>
 public sealed record PourWish(Product Product, BatchFormula Formula, string? Moulds)
 {
-    private const string Example =
-        "Write each product with its pieces, its mass or its moulds: bramble-bar=6 \"meadow-bar/Moss Lane=6\" \"tideline-bar=12 x 113 g\"";
-
     /// <summary>Reads what is to be poured: <c>bramble-bar=6</c>, <c>bramble-bar=680 g</c>,
     /// <c>bramble-bar=6 x 113 g</c>, or products alone for the moulds at hand.</summary>
     /// <param name="workshop">The workshop, for its recipes and its moulds.</param>

@@ -22,13 +22,9 @@ public static class PrintRun
     private const string NewSheet = "new";
 
     /// <summary>Prints.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="book">The books.</param>
     /// <param name="plan">What is printed.</param>
     /// <param name="despite">Ids of the rules that the person knows to be broken and prints over.</param>
-    /// <param name="printer">The printer.</param>
     /// <param name="path">The PDF to write.</param>
-    /// <param name="on">The day.</param>
     /// <param name="by">Who prints.</param>
     /// <exception cref="InputException">A product cannot be judged, or a file cannot be written.</exception>
     public static RunOutcome Print(Workshop workshop, OpenBooks book, RunPlan plan, ImmutableArray<string> despite, Printer printer,
@@ -63,11 +59,8 @@ public static class PrintRun
     }
 
     /// <summary>Prints a run again, exactly as it was, on new sheets.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="book">The books.</param>
     /// <param name="run">The run's number.</param>
     /// <param name="path">The PDF to write.</param>
-    /// <param name="on">The day.</param>
     /// <param name="by">Who prints.</param>
     /// <returns>What stands in the books now.</returns>
     /// <exception cref="InputException">There was no such run, or its pages are gone.</exception>

@@ -18,10 +18,8 @@ public sealed class RunPlanner
     private readonly DateOnly _on;
 
     /// <summary>A planner for a day.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="books">The books; the planner is used while they are open.</param>
     /// <param name="market">The market of the labels.</param>
-    /// <param name="on">The day.</param>
     public RunPlanner(Workshop workshop, IBooks books, Market market, DateOnly on) =>
         (_workshop, _books, _market, _on) = (workshop, books, market, on);
 

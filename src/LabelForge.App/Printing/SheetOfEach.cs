@@ -10,13 +10,10 @@ namespace LabelForge.UseCases;
 public static class SheetOfEach
 {
     /// <summary>The labels: of each scent the latest lot that was begun of it, else the next that is free.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="recipe">The recipe with its variants.</param>
-    /// <param name="market">The market.</param>
     /// <param name="design">The design's id; null for the usual one.</param>
     /// <param name="stock">The label sheets.</param>
     /// <param name="books">The books; null where there are none yet.</param>
-    /// <param name="on">The day.</param>
     /// <exception cref="InputException">A scent cannot be made, or its label does not fit; the message names it.</exception>
     public static ImmutableArray<LabelsToPrint> Of(Workshop workshop, Recipe recipe, Market market, string? design, LabelStock stock,
         IBooks? books, DateOnly on)

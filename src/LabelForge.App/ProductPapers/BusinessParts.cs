@@ -8,25 +8,21 @@ internal static class BusinessParts
     private const string Workshop = "workshop.yaml";
 
     /// <summary>Who answers for the product in the market, and the product's name.</summary>
-    public static PaperSection Responsible(PaperItem item, PaperCase of)
+    public static ImmutableArray<PaperFact> Responsible(PaperItem item, PaperCase of)
     {
         var named = of.Business.ResponsibleIn(of.Market);
         var inside = of.IsInside(item.Inside);
-        return new(item.Id, item.What, item.At)
-        {
-            Facts =
-            [
-                named is not null ? PaperFact.Of("name", "Name and address", named, Workshop)
-                    : inside == false
-                    ? PaperFact.Lacking("name", "Name and address",
-                        $"The business is in {of.Business.Place.Country}: somebody in {of.Market.Name} has to answer for "
-                            + $"the product. {Workshop}: responsible: {{ {of.Market.Id}: \"Name, Street 1, 1000 City, Country\" }}")
-                    : PaperFact.Of("name", "Name and address", Address(of.Business), Workshop),
-                PaperFact.OrMissing("contact", "How to reach them", of.Business.ContactLine,
-                    $"{Workshop}: contact: {{ phone: ..., email: ... }}", Workshop),
-                PaperFact.Of("product", "The product's name, as on its label", of.Name, of.Product.Recipe.File),
-            ],
-        };
+        return [
+            named is not null ? PaperFact.Of("name", "Name and address", named, Workshop)
+                : inside == false
+                ? PaperFact.Lacking("name", "Name and address",
+                    $"The business is in {of.Business.Place.Country}: somebody in {of.Market.Name} has to answer for "
+                        + $"the product. {Workshop}: responsible: {{ {of.Market.Id}: \"Name, Street 1, 1000 City, Country\" }}")
+                : PaperFact.Of("name", "Name and address", Address(of.Business), Workshop),
+            PaperFact.OrMissing("contact", "How to reach them", of.Business.ContactLine,
+                $"{Workshop}: contact: {{ phone: ..., email: ... }}", Workshop),
+            PaperFact.Of("product", "The product's name, as on its label", of.Name, of.Product.Recipe.File),
+        ];
     }
 
     /// <summary>Where it was made, where that is another country.</summary>
@@ -83,35 +79,29 @@ internal static class BusinessParts
             $"{PaperAnswers.FileName}: sales go on: yes", PaperAnswers.FileName);
 
     /// <summary>The last day to notify.</summary>
-    public static PaperSection Deadline(PaperItem item, PaperCase of)
+    public static ImmutableArray<PaperFact> Deadline(PaperItem item, PaperCase of)
     {
         var days = of.Rules.Figure("notification.days");
         var count = (int)((LawFigure)days.Value).Figure;
-        return new(item.Id, item.What, item.At)
-        {
-            Facts = [of.History?.FirstSale is { } first
-                ? PaperFact.Of("until", "At the latest",
-                    $"{first.AddDays(count).ToIso()}, {count} days after {first.ToIso()}, the first sale in the books, "
-                        + $"wherever it was.", days.Citation, first.AddDays(count))
-                : PaperFact.Of("until", "At the latest",
-                    $"{count} days after the first sale in {of.Market.Name}; no sale of it is in the books.", days.Citation)],
-        };
+        return [of.History?.FirstSale is { } first
+            ? PaperFact.Of("until", "At the latest",
+                $"{first.AddDays(count).ToIso()}, {count} days after {first.ToIso()}, the first sale in the books, "
+                    + $"wherever it was.", days.Citation, first.AddDays(count))
+            : PaperFact.Of("until", "At the latest",
+                $"{count} days after the first sale in {of.Market.Name}; no sale of it is in the books.", days.Citation)];
     }
 
     /// <summary>The facility that is registered.</summary>
-    public static PaperSection Facility(PaperItem item, PaperCase of) => new(item.Id, item.What, item.At)
-    {
-        Facts =
-        [
-            PaperFact.OrMissing("name", "Name", of.Business.Name, Workshop, Workshop),
-            of.Business.Place is { Street: { Length: > 0 }, City: { Length: > 0 } }
-                ? PaperFact.Of("address", "Physical address", $"{of.Business.Place.Line}, {of.Business.Place.Country}", Workshop)
-                : PaperFact.Lacking("address", "Physical address",
-                    $"{Workshop}: place: {{ street: ..., city: ..., region: ..., postcode: ... }}; a post office box is none."),
-            PaperFact.OrMissing("email", "Email", of.Business.Email, $"{Workshop}: contact: {{ email: ... }}", Workshop),
-            PaperFact.OrMissing("telephone", "Telephone", of.Business.Phone, $"{Workshop}: contact: {{ phone: ... }}", Workshop),
-        ],
-    };
+    public static ImmutableArray<PaperFact> Facility(PaperItem item, PaperCase of) =>
+    [
+        PaperFact.OrMissing("name", "Name", of.Business.Name, Workshop, Workshop),
+        of.Business.Place is { Street: { Length: > 0 }, City: { Length: > 0 } }
+            ? PaperFact.Of("address", "Physical address", $"{of.Business.Place.Line}, {of.Business.Place.Country}", Workshop)
+            : PaperFact.Lacking("address", "Physical address",
+                $"{Workshop}: place: {{ street: ..., city: ..., region: ..., postcode: ... }}; a post office box is none."),
+        PaperFact.OrMissing("email", "Email", of.Business.Email, $"{Workshop}: contact: {{ email: ... }}", Workshop),
+        PaperFact.OrMissing("telephone", "Telephone", of.Business.Phone, $"{Workshop}: contact: {{ phone: ... }}", Workshop),
+    ];
 
     /// <summary>The agent of a facility abroad.</summary>
     public static PaperSection Agent(PaperItem item, PaperCase of) => of.IsInside(item.Inside) == true

@@ -51,8 +51,7 @@ internal static class CompositionParts
                         new(Functions(r.Entries)), .. Bound(r.Declared)])]),
             Notes = declaration.IsProved
                 ? []
-                : [string.Create(CultureInfo.InvariantCulture,
-                    $"{declaration.Unsettled.Length} pairs stand in an order that the suppliers' data do not prove.")],
+                : [Invariant($"{declaration.Unsettled.Length} pairs stand in an order that the suppliers' data do not prove.")],
         };
     }
 
@@ -80,8 +79,7 @@ internal static class CompositionParts
     private static string Beyond(FrameFormulation frame, Declaration declaration)
     {
         string[] beyond = [.. declaration.Ingredients.Where(i => frame.AtMost.TryGetValue(i.Name, out var most) && i.High > most)
-            .Select(i => string.Create(CultureInfo.InvariantCulture,
-                $"{(i.Low > frame.AtMost[i.Name] ? "not for more" : "if no more")} than {frame.AtMost[i.Name]:0.##} % {i.Name}"))];
+            .Select(i => Invariant($"{(i.Low > frame.AtMost[i.Name] ? "not for more" : "if no more")} than {frame.AtMost[i.Name]:0.##} % {i.Name}"))];
         return beyond.Length == 0 ? "" : $" ({string.Join(", ", beyond)})";
     }
 
@@ -112,24 +110,20 @@ internal static class CompositionParts
             $"the declaration, market {of.Market.Id}, {of.On.ToIso()}", of.Declaration.Names)],
         Notes = of.Declaration.IsProved
             ? []
-            : [string.Create(CultureInfo.InvariantCulture,
-                $"{of.Declaration.Unsettled.Length} pairs stand in an order that the suppliers' data do not prove.")],
+            : [Invariant($"{of.Declaration.Unsettled.Length} pairs stand in an order that the suppliers' data do not prove.")],
     };
 
     /// <summary>Ingredients that are nanomaterials, by the suppliers' lists and the dictionary.</summary>
-    public static PaperSection Nano(PaperItem item, PaperCase of)
+    public static ImmutableArray<PaperFact> Nano(PaperItem item, PaperCase of)
     {
         string[] named = [.. of.Declaration.Ingredients
             .Where(i => NanoName.IsMarked(i.Name) || EntriesOf(of, i).Any(e => e.Flags.HasFlag(IngredientFlags.Nano)))
             .Select(i => i.Name)];
-        return new(item.Id, item.What, item.At)
-        {
-            Facts = [named.Length == 0
-                ? PaperFact.Of("nano", "By the suppliers' lists",
-                    "None is named. Ask the suppliers of pigments and of sun filters where you are not sure.", null, Array.Empty<string>())
-                : PaperFact.Lacking("nano", "Named",
-                    $"{string.Join(", ", named)}: their chemical names (IUPAC) and the foreseeable conditions of exposure.")],
-        };
+        return [named.Length == 0
+            ? PaperFact.Of("nano", "By the suppliers' lists",
+                "None is named. Ask the suppliers of pigments and of sun filters where you are not sure.", null, Array.Empty<string>())
+            : PaperFact.Lacking("nano", "Named",
+                $"{string.Join(", ", named)}: their chemical names (IUPAC) and the foreseeable conditions of exposure.")];
     }
 
     /// <summary>The raw materials: who sells them, and how much goes in.</summary>
@@ -153,9 +147,7 @@ internal static class CompositionParts
                         Figure(l.Grams, 2), Figure(l.Grams / total * 100, 3)])]),
             Notes = of.Product.Batch.Losses.IsEmpty
                 ? []
-                : [string.Create(CultureInfo.InvariantCulture,
-                    $"{of.Product.Batch.Total.Grams:0.##} g are weighed in and {of.Product.Batch.Yield.Grams:0.##} g are there when it is "
-                        + $"finished; shares of the finished product stand under Composition.")],
+                : [Invariant($"{of.Product.Batch.Total.Grams:0.##} g are weighed in and {of.Product.Batch.Yield.Grams:0.##} g are there when it is finished; shares of the finished product stand under Composition.")],
         };
     }
 
@@ -197,8 +189,7 @@ internal static class CompositionParts
     private static string Words(LawSteps steps, int number)
     {
         var at = Enumerable.Range(0, steps.Steps.Count).First(i => (int)steps.Steps[i].Gives == number);
-        return string.Create(CultureInfo.InvariantCulture,
-            $"over {(at == 0 ? 0 : steps.Steps[at - 1].UpTo)}, up to {steps.Steps[at].UpTo ?? 100} %");
+        return Invariant($"over {(at == 0 ? 0 : steps.Steps[at - 1].UpTo)}, up to {steps.Steps[at].UpTo ?? 100} %");
     }
 
     // A market's own name may stand for the INCI name on its label, and not on its form.

@@ -10,27 +10,27 @@ internal static class DutyPapers
     private static readonly FrozenDictionary<string, Func<PaperItem, PaperCase, PaperSection>> Parts =
         new Dictionary<string, Func<PaperItem, PaperCase, PaperSection>>
         {
-            ["description"] = DescriptionParts.Description,
+            ["description"] = Facts(DescriptionParts.Description),
             ["name"] = DescriptionParts.Name,
-            ["category"] = DescriptionParts.Category,
-            ["function"] = DescriptionParts.Function,
+            ["category"] = Facts(DescriptionParts.Category),
+            ["function"] = Facts(DescriptionParts.Function),
             ["form"] = DescriptionParts.Form,
-            ["sold-as"] = DescriptionParts.SoldAs,
-            ["specifications"] = DescriptionParts.Specifications,
-            ["packaging"] = DescriptionParts.Packaging,
-            ["use"] = DescriptionParts.Used,
+            ["sold-as"] = Facts(DescriptionParts.SoldAs),
+            ["specifications"] = Facts(DescriptionParts.Specifications),
+            ["packaging"] = Facts(DescriptionParts.Packaging),
+            ["use"] = Facts(DescriptionParts.Used),
             ["undesirable"] = DescriptionParts.Undesirable,
-            ["claims"] = DescriptionParts.Claims,
+            ["claims"] = Facts(DescriptionParts.Claims),
             ["label"] = DescriptionParts.Label,
             ["composition"] = CompositionParts.Composition,
             ["formulation"] = CompositionParts.Formulation,
             ["ranges"] = CompositionParts.Ranges,
             ["ingredients"] = CompositionParts.Names,
-            ["nano"] = CompositionParts.Nano,
+            ["nano"] = Facts(CompositionParts.Nano),
             ["materials"] = CompositionParts.Materials,
             ["papers"] = AttachmentParts.SuppliersPapers,
             ["manufacture"] = MakingParts.Manufacture,
-            ["responsible"] = BusinessParts.Responsible,
+            ["responsible"] = Facts(BusinessParts.Responsible),
             ["origin"] = BusinessParts.Origin,
             ["sold-in"] = BusinessParts.SoldIn,
             ["contact"] = BusinessParts.Contact,
@@ -39,14 +39,17 @@ internal static class DutyPapers
             ["maker"] = BusinessParts.Maker,
             ["signed"] = BusinessParts.Signed,
             ["goes-on"] = BusinessParts.GoesOn,
-            ["deadline"] = BusinessParts.Deadline,
-            ["facility"] = BusinessParts.Facility,
+            ["deadline"] = Facts(BusinessParts.Deadline),
+            ["facility"] = Facts(BusinessParts.Facility),
             ["agent"] = BusinessParts.Agent,
             ["facility-number"] = BusinessParts.FacilityNumber,
             ["brands"] = BusinessParts.Brands,
             ["listing-number"] = BusinessParts.ListingNumber,
             ["small-business"] = SmallBusinessTest.Section,
         }.ToFrozenDictionary(StringComparer.Ordinal);
+
+    private static Func<PaperItem, PaperCase, PaperSection> Facts(Func<PaperItem, PaperCase, ImmutableArray<PaperFact>> of) =>
+        (item, product) => new(item.Id, item.What, item.At) { Facts = of(item, product) };
 
     /// <summary>The parts of a paper.</summary>
     /// <exception cref="InputException">The data names a part that is not known, or the product cannot be declared.</exception>

@@ -28,7 +28,6 @@ public static class MakePaper
 
     /// <summary>Makes it.</summary>
     /// <param name="call">What is asked for.</param>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="books">The books; null where none are kept.</param>
     /// <exception cref="InputException">There is no such paper in that market, or no such thing, or it cannot be declared.</exception>
     public static Paper Run(PaperCall call, Workshop workshop, IBooks? books)

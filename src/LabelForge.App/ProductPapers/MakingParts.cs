@@ -18,8 +18,8 @@ internal static class MakingParts
                     ? [PaperFact.Lacking("steps", "Steps",
                         $"{of.Product.Recipe.File}: steps: [ \"Melt at 70 °C\", {{ add: fragrance, note: below 60 °C }} ]")]
                     : steps.Select((s,
-                        i) => PaperFact.Of(string.Create(CultureInfo.InvariantCulture, $"step-{i + 1}"),
-                            string.Create(CultureInfo.InvariantCulture, $"Step {i + 1}"), Words(s), of.Product.Recipe.File)),
+                        i) => PaperFact.Of(Invariant($"step-{i + 1}"),
+                            Invariant($"Step {i + 1}"), Words(s), of.Product.Recipe.File)),
                 of.LastBatch is { } last ? Made(last) : PaperFact.Lacking("last-batch", "Record of a batch", "None is in the books."),
             ],
             Table = of.LastBatch is { } batch ? Weighed(batch) : null,
@@ -37,7 +37,7 @@ internal static class MakingParts
 
     private static PaperFact Made(BatchRecord batch) =>
         PaperFact.Of("last-batch", "The last batch",
-            $"lot {batch.Lot}, begun {batch.On.ToIso()} by {batch.By}{(batch.Closing is { } c ? string.Create(CultureInfo.InvariantCulture, $", {c.Made} pieces made, {c.Rejected} rejected") : ", not finished")}{(batch.Deviations.Count > 0 ? $"; deviations: {string.Join("; ", batch.Deviations.Select(d => d.What))}" : "; no deviation is written")}", "the books", batch.Lot);
+            $"lot {batch.Lot}, begun {batch.On.ToIso()} by {batch.By}{(batch.Closing is { } c ? Invariant($", {c.Made} pieces made, {c.Rejected} rejected") : ", not finished")}{(batch.Deviations.Count > 0 ? $"; deviations: {string.Join("; ", batch.Deviations.Select(d => d.What))}" : "; no deviation is written")}", "the books", batch.Lot);
 
     private static string Words(Recipes.RecipeStep step) =>
         step.Adds is { } adds ? $"Add {adds}{(step.Text.Length > 0 ? $": {step.Text}" : "")}" : step.Text;

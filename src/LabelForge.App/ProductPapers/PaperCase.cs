@@ -11,9 +11,6 @@ public sealed class PaperCase
     private readonly Lazy<LabelJob> _job;
 
     /// <summary>A case.</summary>
-    /// <param name="product">The product.</param>
-    /// <param name="market">The market.</param>
-    /// <param name="on">The day.</param>
     /// <param name="books">The books; null where none are kept. They are asked here and not later.</param>
     /// <param name="lot">The lot on its label; null for none.</param>
     public PaperCase(Product product, Market market, DateOnly on, IBooks? books = null, LotCode? lot = null)

@@ -36,7 +36,6 @@ public sealed record SmallBusinessTest(SmallBusiness Outcome, string Why, decima
     ];
 
     /// <summary>Makes the test.</summary>
-    /// <param name="answers">The answers.</param>
     /// <param name="rules">The law of the day, which has the figures.</param>
     public static SmallBusinessTest Of(PaperAnswers answers, RulesOf rules)
     {
@@ -49,18 +48,14 @@ public sealed record SmallBusinessTest(SmallBusiness Outcome, string Why, decima
                 $"A product {string.Join(", and one ", barred.Select(b => b.Key))}: then sales do not matter (section 612(b)).", average);
         if (average >= line.Figure)
             return new(SmallBusiness.NotExempt,
-                string.Create(CultureInfo.InvariantCulture,
-                    $"The average of {average:0.00} is not under {line.Figure:0} {line.Unit}. The figure is adjusted for inflation and "
-                        + $"the adjusted one is not held here: where you are near it, look it up."), average);
+                Invariant($"The average of {average:0.00} is not under {line.Figure:0} {line.Unit}. The figure is adjusted for inflation and the adjusted one is not held here: where you are near it, look it up."), average);
         string[] open = [.. average is null
             ? [$"sales of {string.Join(", ", wanted.Where(y => !answers.Sales.ContainsKey(y)).Order())}"]
             : (string[])[], .. Asked.Where(a => !answers.Makes.ContainsKey(a.Key)).Select(a => a.Key)];
         return open.Length > 0
             ? new(SmallBusiness.Open, $"Open: {string.Join("; ", open)}.", average)
             : new(SmallBusiness.Exempt,
-                string.Create(CultureInfo.InvariantCulture,
-                    $"The average of {average:0.00} is under {line.Figure:0} {line.Unit}, and no product is of a kind that section 612(b) "
-                        + $"names: by these answers sections 606 and 607 (registration and listing) do not bind the business."), average);
+                Invariant($"The average of {average:0.00} is under {line.Figure:0} {line.Unit}, and no product is of a kind that section 612(b) names: by these answers sections 606 and 607 (registration and listing) do not bind the business."), average);
     }
 
     /// <summary>The test as a part of a paper, each question with its answer.</summary>
@@ -75,7 +70,7 @@ public sealed record SmallBusinessTest(SmallBusiness Outcome, string Why, decima
                 .. Enumerable.Range(1, years).Select(back => of.On.Year - back).Order()
                     .Select(year => of.Answers.Sales.TryGetValue(year, out var sum)
                     ? PaperFact.Of($"sales-{year}", $"Gross sales of cosmetics in {of.Market.Name}, {year}",
-                        string.Create(CultureInfo.InvariantCulture, $"{sum:0.00}"), PaperAnswers.FileName, sum)
+                        Invariant($"{sum:0.00}"), PaperAnswers.FileName, sum)
                     : PaperFact.Lacking($"sales-{year}", $"Gross sales of cosmetics in {of.Market.Name}, {year}",
                         $"{PaperAnswers.FileName}: sales of cosmetics: {{ {year}: 8200.00 }}; 0 for a year without sales.")),
                 .. Asked.Select(a => of.Answers.Makes.TryGetValue(a.Key, out var so)

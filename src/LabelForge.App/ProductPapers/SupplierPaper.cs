@@ -14,7 +14,6 @@ internal static class SupplierPaper
 
     private static PaperSection Of(Material material, IngredientDictionary dictionary)
     {
-        var scent = material.Kind == MaterialKind.Fragrance || !material.Limits.IsEmpty;
         var colour = material.Contains.Any(c => dictionary.Find(c.Name)?.IsColourant == true);
         string[] unfigured = [.. material.Contains.Where(c => c.Share.Low != c.Share.High).Select(c => c.Name)];
         List<PaperFact> facts =
@@ -31,17 +30,8 @@ internal static class SupplierPaper
                     $"Share of each, or the narrowest range: {string.Join(", ", unfigured)} (asked by 21 CFR 701.3(a) and Regulation (EC) "
                         + $"No 1223/2009, Article 19(1)(g), for the order on labels)"),
         ];
-        if (scent)
-        {
-            facts.Add(material.Limits.IsEmpty
-                ? Ask("limits", "Highest share of the finished product by IFRA category, with the amendment it is of")
-                : PaperFact.Of("limits", "Highest share by IFRA category",
-                    $"{string.Join(", ", material.Limits.Select(l => Invariant($"{l.Category}: {l.Highest.Percent:0.####} %")))}. Has it changed?", material.File));
-            facts.Add(material.Allergens.IsEmpty
-                ? Ask("allergens", "Fragrance allergens of Annex III to Regulation (EC) No 1223/2009, each with its share")
-                : PaperFact.Of("allergens", "Fragrance allergens",
-                    $"{string.Join(", ", material.Allergens.Select(a => a.Name))}. Has the list changed?", material.File));
-        }
+        if (material.Kind == MaterialKind.Fragrance || !material.Limits.IsEmpty)
+            facts.AddRange(OfScent(material));
         if (colour)
             facts.Add(Ask("colour",
                 "For each colour: Colour Index number, purity by the annexes of Regulation (EC) No 1223/2009, and the lot's certification "
@@ -73,6 +63,18 @@ internal static class SupplierPaper
         ]);
         return new PaperSection(material.Id, material.Name, material.File) { Facts = [.. facts] };
     }
+
+    private static IEnumerable<PaperFact> OfScent(Material material) =>
+    [
+        material.Limits.IsEmpty
+            ? Ask("limits", "Highest share of the finished product by IFRA category, with the amendment it is of")
+            : PaperFact.Of("limits", "Highest share by IFRA category",
+                $"{string.Join(", ", material.Limits.Select(l => Invariant($"{l.Category}: {l.Highest.Percent:0.####} %")))}. Has it changed?", material.File),
+        material.Allergens.IsEmpty
+            ? Ask("allergens", "Fragrance allergens of Annex III to Regulation (EC) No 1223/2009, each with its share")
+            : PaperFact.Of("allergens", "Fragrance allergens",
+                $"{string.Join(", ", material.Allergens.Select(a => a.Name))}. Has the list changed?", material.File),
+    ];
 
     // The answer is written by hand, or beside the question in a mail.
     private static PaperFact Ask(string key, string question) => PaperFact.Question(key, question);

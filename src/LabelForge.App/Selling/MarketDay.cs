@@ -63,7 +63,6 @@ public sealed record MarketDay
     /// <summary>A day's sums out of the books.</summary>
     /// <param name="books">The books; of them the day alone is asked for.</param>
     /// <param name="place">Which market day.</param>
-    /// <param name="on">The day.</param>
     public static MarketDay Of(IBooks books, string place, DateOnly on)
     {
         bool Here(string text) => string.Equals(text.Trim(), place.Trim(), StringComparison.OrdinalIgnoreCase);

@@ -9,7 +9,7 @@ public static class MarketPapers
 {
     /// <summary>A sum of money as it stands on papers and pages.</summary>
     public static string Money(Workshop workshop, decimal sum) =>
-        string.Create(CultureInfo.InvariantCulture, $"{sum:0.00} {workshop.Business.Currency}");
+        Invariant($"{sum:0.00} {workshop.Business.Currency}");
 
     /// <summary>Writes the summary of a day as a PDF.</summary>
     public static void WriteSummary(Stream stream, Workshop workshop, MarketDay day, PaperWords words) => TablePapers.WritePdf(stream,
@@ -22,9 +22,7 @@ public static class MarketPapers
 
     /// <summary>Writes the tally sheet to take along as a PDF.</summary>
     /// <param name="stream">Where.</param>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="place">Which market day.</param>
-    /// <param name="on">The day.</param>
     /// <param name="rows">What is brought, in the order of the paper.</param>
     /// <param name="words">The language of the sheet.</param>
     public static void WriteTally(Stream stream, Workshop workshop, string place, DateOnly on,

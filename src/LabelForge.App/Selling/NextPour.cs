@@ -27,9 +27,7 @@ public sealed record NextPour(DateOnly From, DateOnly To, ImmutableArray<NextPou
     public const int UsualDays = 28;
 
     /// <summary>Looks at what sold, and what is still there.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="books">The books; of them those days and what is in the house are asked for.</param>
-    /// <param name="on">The day.</param>
     /// <param name="days">How many days back count.</param>
     /// <param name="budget">What may be spent on materials and packaging; null for as much as it takes.</param>
     public static NextPour Of(Workshop workshop, IBooks books, DateOnly on, int days = UsualDays, decimal? budget = null)

@@ -16,7 +16,6 @@ public sealed record ProductOnTable(string Product, Recipe Recipe, int Left)
 public static class PriceList
 {
     /// <summary>Every product of the workshop that can be read, in the order of recipes and variants.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="book">The books; null where there are none.</param>
     public static ImmutableArray<ProductOnTable> Of(Workshop workshop, OpenBooks? book) =>
         book is null ? In(workshop, null) : book.Ask(books => In(workshop, books));

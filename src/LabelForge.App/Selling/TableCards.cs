@@ -37,7 +37,6 @@ public sealed class TableCards
 
     /// <summary>The card of one product.</summary>
     /// <param name="card">The card's id, as in <see cref="CardDesign.Known"/>; a gift set is of several products.</param>
-    /// <param name="product">The product.</param>
     /// <param name="words">The maker's own words, where the card has a place for them; null for the usual.</param>
     /// <exception cref="InputException">There is no such card, it does not fit, or it needs a price and there is none.</exception>
     public TableCard Of(string card, Product product, string? words = null)
@@ -63,7 +62,6 @@ public sealed class TableCards
 
     /// <summary>The label of a gift set: its own net contents, and the ingredients product by
     /// product. It is a label, and judged as one.</summary>
-    /// <param name="set">The set.</param>
     /// <param name="lot">The package's own lot; null where the pieces in it carry theirs.</param>
     /// <exception cref="InputException">A product is not known, or there is no room for all that it must say.</exception>
     public LabelJob GiftSet(GiftSet set, LotCode? lot = null)
@@ -109,10 +107,10 @@ public sealed class TableCards
 
     private string Money(decimal price) => _workshop.Business.Currency switch
     {
-        "USD" or "CAD" => string.Create(CultureInfo.InvariantCulture, $"${price:0.00}"),
-        "EUR" => string.Create(CultureInfo.InvariantCulture, $"€{price:0.00}"),
-        "GBP" => string.Create(CultureInfo.InvariantCulture, $"£{price:0.00}"),
-        var currency => string.Create(CultureInfo.InvariantCulture, $"{price:0.00} {currency}"),
+        "USD" or "CAD" => Invariant($"${price:0.00}"),
+        "EUR" => Invariant($"€{price:0.00}"),
+        "GBP" => Invariant($"£{price:0.00}"),
+        var currency => Invariant($"{price:0.00} {currency}"),
     };
 
     private LabelLayout Fitted(LabelDesign design, LabelContent content, Recipe recipe)

@@ -45,8 +45,6 @@ public sealed record TallyForm(string Place, ImmutableArray<TallyRow> Rows, deci
 
     /// <summary>Books the day, all of it or nothing.</summary>
     /// <param name="workshop">The workshop, for prices and sales tax.</param>
-    /// <param name="book">The books.</param>
-    /// <param name="on">The day.</param>
     /// <param name="by">Who books it.</param>
     /// <returns>The day's sums as they stand now.</returns>
     /// <exception cref="InputException">A product is not known, has no price, or there are not so many pieces in the house.</exception>

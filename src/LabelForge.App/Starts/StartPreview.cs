@@ -26,7 +26,6 @@ public static class StartPreview
     public sealed record Waiting(string Order, string Weight);
 
     /// <summary>The labels, the first six; none before there is a name and something bought.</summary>
-    /// <param name="answers">The answers.</param>
     /// <param name="waiting">What to write where one is missing.</param>
     /// <param name="dictionary">The names known.</param>
     /// <param name="markets">The markets known.</param>

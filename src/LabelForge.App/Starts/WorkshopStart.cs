@@ -45,7 +45,6 @@ public static class WorkshopStart
             ? $"{name.Replace(" base", "", StringComparison.OrdinalIgnoreCase)} bar" : "My first bar";
 
     /// <summary>The business's file.</summary>
-    /// <param name="answers">The answers.</param>
     /// <param name="markets">The markets known.</param>
     /// <exception cref="InputException">The name is missing, or something cannot be used.</exception>
     public static StartFile Business(StartAnswers answers, MarketBook markets)

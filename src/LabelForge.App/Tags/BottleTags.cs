@@ -25,11 +25,8 @@ public static class BottleTags
     public static IReadOnlyList<string> Designs => Templates.Ids("tags");
 
     /// <summary>Labels of bottles and bins.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="books">The books.</param>
     /// <param name="named">Bottles (M3) and materials, whose bins are labelled; empty for every bottle that has something left.</param>
     /// <param name="design">One of <see cref="Designs"/>.</param>
-    /// <param name="on">The day.</param>
     /// <exception cref="InputException">There is no such bottle, material or size, or nothing is in the house.</exception>
     public static ImmutableArray<BottleTag> Of(Workshop workshop, IBooks books, IReadOnlyList<string> named, string design, DateOnly on)
     {
@@ -47,7 +44,6 @@ public static class BottleTags
     }
 
     /// <summary>The labels on sheets, one of each.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="tags">The labels, at least one.</param>
     /// <param name="stock">The stock asked for; null for what is at hand, else what fits.</param>
     /// <param name="first">The first free position of a part-used sheet, from 1.</param>
@@ -80,8 +76,8 @@ public static class BottleTags
     {
         var words = new[]
         {
-            string.Create(CultureInfo.InvariantCulture, $"Received {receipt.On:yyyy-MM-dd}"),
-            receipt.BestBefore is { } best ? string.Create(CultureInfo.InvariantCulture, $"best before {best:yyyy-MM-dd}") : null,
+            Invariant($"Received {receipt.On:yyyy-MM-dd}"),
+            receipt.BestBefore is { } best ? Invariant($"best before {best:yyyy-MM-dd}") : null,
             receipt.SupplierLot is { } lot ? $"lot {lot}" : null,
         };
         return Tag(books.Bottle(receipt.Id), books.Bottle(receipt.Id),

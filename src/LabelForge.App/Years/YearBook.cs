@@ -60,7 +60,6 @@ public sealed record YearBook
 
     /// <summary>A year out of the books.</summary>
     /// <param name="books">The books: each of their lists is read once.</param>
-    /// <param name="year">The year.</param>
     public static YearBook Of(IBooks books, int year)
     {
         var costs = new LotCosts(books);
@@ -99,7 +98,7 @@ public sealed record YearBook
             .. Lines.Select(l => (IReadOnlyList<object?>)[l.By, l.Name, l.Sold, l.Given, l.Returned, l.Paid, l.Tax, l.Net, Cents(l.Cost),
                 Cents(l.Margin)]),
             .. Waste.Select(w => (IReadOnlyList<object?>)["waste",
-                string.Create(CultureInfo.InvariantCulture, $"{w.On:yyyy-MM-dd} {w.What}"), null, null, null, null, null, null,
+                Invariant($"{w.On:yyyy-MM-dd} {w.What}"), null, null, null, null, null, null,
                 Cents(w.Cost), null]),
             ["bought", Year, null, null, null, null, null, null, Bought, null],
             ["in the house at the start", Year, null, null, null, null, null, null, Cents(AtStart), null],

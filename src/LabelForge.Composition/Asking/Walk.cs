@@ -7,7 +7,6 @@ namespace LabelForge.Composition.Asking;
 internal static class Walk
 {
     /// <summary>A composition some steps away.</summary>
-    /// <param name="set">The set.</param>
     /// <param name="start">A composition in it.</param>
     /// <param name="random">Where chance comes from; seeded, so that the same question is asked each time.</param>
     /// <param name="steps">How many lines to walk along.</param>

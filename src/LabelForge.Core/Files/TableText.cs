@@ -7,7 +7,6 @@ namespace LabelForge.Recipes.Files;
 public static class TableText
 {
     /// <summary>Its rows that hold anything, the heading among them.</summary>
-    /// <param name="text">The text.</param>
     /// <param name="file">How messages name it.</param>
     /// <param name="separator">What stands between cells.</param>
     /// <param name="unclosed">The code of the problem where a quotation mark does not close.</param>

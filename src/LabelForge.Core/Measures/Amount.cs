@@ -61,8 +61,6 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
     /// <summary>What a recipe writes for <see cref="BySuperfat"/>.</summary>
     public const string BySuperfatText = "by superfat";
 
-    private const string Examples = "Write a figure and a unit: 900 g, 1.5 lb, 2 oz, 15 mL, 0.5 tsp, 20 drops, or 1.5 % of batch.";
-
     private const decimal MostFigure = 1_000_000_000m;
 
     private static readonly Dictionary<string, AmountUnit> Units = new(StringComparer.OrdinalIgnoreCase)
@@ -176,8 +174,8 @@ public sealed partial record Amount(decimal Figure, AmountUnit Unit, string? Of)
     public override string ToString() => Unit switch
     {
         AmountUnit.BySuperfat => BySuperfatText,
-        AmountUnit.PercentOf => string.Create(CultureInfo.InvariantCulture, $"{Figure:0.######} % of {Of}"),
-        _ => string.Create(CultureInfo.InvariantCulture, $"{Figure:0.######} {Units.First(u => u.Value == Unit).Key}"),
+        AmountUnit.PercentOf => Invariant($"{Figure:0.######} % of {Of}"),
+        _ => Invariant($"{Figure:0.######} {Units.First(u => u.Value == Unit).Key}"),
     };
 
     private static decimal? ReadFigure(string text)

@@ -9,7 +9,6 @@ public static class IsoDay
     public static string ToIso(this DateOnly day) => day.ToString(Form, CultureInfo.InvariantCulture);
 
     /// <summary>The day that a text writes so.</summary>
-    /// <param name="text">The text.</param>
     /// <returns>Null where it is none.</returns>
     public static DateOnly? Read(string? text) =>
         DateOnly.TryParseExact(text, Form, CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;

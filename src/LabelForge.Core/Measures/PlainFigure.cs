@@ -4,13 +4,11 @@ namespace LabelForge.Measures;
 public static class PlainFigure
 {
     /// <summary>A figure.</summary>
-    /// <param name="text">The text.</param>
     /// <returns>Null where it is none.</returns>
     public static decimal? Read(string? text) =>
         decimal.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var figure) ? figure : null;
 
     /// <summary>A whole number.</summary>
-    /// <param name="text">The text.</param>
     /// <returns>Null where it is none.</returns>
     public static int? Whole(string? text) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var whole) ? whole : null;

@@ -4,8 +4,6 @@ namespace LabelForge.Measures;
 /// <c>at least 2 %</c> or <c>&gt;= 2 %</c>.</summary>
 public static partial class ShareText
 {
-    private const string Examples = "Write 5 %, 10-30 %, at most 1 % or at least 2 %.";
-
     /// <summary>Reads a share or a range of shares.</summary>
     public static Parsed<ShareRange> Parse(string text)
     {

@@ -3,8 +3,6 @@ namespace LabelForge.Lots;
 /// <summary>Reads element strings, bracketed as printed or raw as a scanner sends them.</summary>
 internal static class Gs1ElementStringReader
 {
-    private const string Form = "Write it as printed under the barcode, as in (01)09521321000018(10)26R25-072.";
-
     // Symbology identifiers of GS1-128, GS1 DataMatrix and GS1 QR Code (ISO/IEC 15424).
     private static readonly string[] SymbologyIdentifiers = ["]C1", "]d2", "]Q3"];
 

@@ -5,8 +5,6 @@ namespace LabelForge.Print.Designs;
 /// <summary>Reads lengths in design and stock files: <c>2.625 in</c>, <c>10/3 in</c>, <c>63.5 mm</c>, <c>0 mm</c>.</summary>
 public static class LengthText
 {
-    private const string Examples = "Write a figure and a unit: 2.625 in, 10/3 in or 63.5 mm.";
-
     /// <summary>Reads a length.</summary>
     public static Parsed<Length> Parse(string text)
     {
@@ -55,7 +53,6 @@ public static class LengthText
 
     /// <summary>A key's word, one of those known.</summary>
     /// <param name="map">The set of keys.</param>
-    /// <param name="key">The key.</param>
     /// <param name="otherwise">The word where the key is not there; null where it has to be.</param>
     /// <param name="known">The words.</param>
     public static string Choice(this MapNode map, string key, string? otherwise, IReadOnlyCollection<string> known)

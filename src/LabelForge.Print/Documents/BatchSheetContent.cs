@@ -35,12 +35,6 @@ public sealed record BatchSheetContent
 
     /// <summary>A line in the foot of every page, as which broken rules it is printed over; null where there is none.</summary>
     public string? MarginNote { get; init; }
-
-    /// <summary>The page's width; US Letter by default.</summary>
-    public Length PageWidth { get; init; } = Length.FromInches(8.5m);
-
-    /// <summary>The page's height; US Letter by default.</summary>
-    public Length PageHeight { get; init; } = Length.FromInches(11m);
 }
 
 /// <summary>One material to weigh.</summary>

@@ -14,22 +14,16 @@ public static class BatchSheetWriter
     /// <summary>Writes a batch sheet.</summary>
     /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
     public static void WritePdf(string path, BatchSheetContent content, DocumentInfo info) =>
-        AtomicFile.Write(path, stream => WritePdf(stream, content, info));
+        WritePdf(path, [content], info);
 
-    /// <summary>Writes several batch sheets of one page size into one document, each beginning on a page of its own.</summary>
+    /// <summary>Writes several batch sheets into one document, each beginning on a page of its own.</summary>
     /// <exception cref="InputException">The file cannot be written, or the type has no letter for a character.</exception>
     public static void WritePdf(string path, IReadOnlyList<BatchSheetContent> sheets, DocumentInfo info) =>
-        AtomicFile.Write(path, stream =>
-            PdfFile.Write(stream, info, Points.Of(sheets[0].PageWidth), Points.Of(sheets[0].PageHeight),
-                sheets.SelectMany(s => PagesOf(s).Pages)));
-
-    /// <summary>Writes a batch sheet to a stream.</summary>
-    public static void WritePdf(Stream stream, BatchSheetContent content, DocumentInfo info) =>
-        PdfFile.Write(stream, info, Points.Of(content.PageWidth), Points.Of(content.PageHeight), PagesOf(content).Pages);
+        AtomicFile.Write(path, stream => PagesOf(sheets[0]).WritePdf(stream, info, sheets.Skip(1).Select(PagesOf)));
 
     private static BenchPages PagesOf(BatchSheetContent content)
     {
-        var pages = new BenchPages(content.PageWidth, content.PageHeight);
+        var pages = new BenchPages();
         Head(pages, content);
         Table(pages, content);
         List(pages, content.Words["cautions"], content.Cautions);

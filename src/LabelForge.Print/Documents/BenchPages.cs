@@ -1,5 +1,6 @@
 using LabelForge.Print.Drawing;
 using LabelForge.Print.Lettering;
+using LabelForge.Print.Output;
 using SkiaSharp;
 
 namespace LabelForge.Print.Documents;
@@ -14,16 +15,25 @@ internal sealed class BenchPages(Length pageWidth, Length pageHeight)
 
     private readonly List<List<Action<SKCanvas, SKPaint>>> pages = [[]];
 
+    /// <summary>Pages of US Letter.</summary>
+    public BenchPages() : this(Length.FromInches(8.5m), Length.FromInches(11m))
+    {
+    }
+
     public double Width { get; } = Points.Of(pageWidth) - 2 * Margin;
 
     public double Y { get; private set; } = Margin;
 
-    public IEnumerable<Action<SKCanvas>> Pages => pages.Select(page => (Action<SKCanvas>)(canvas =>
+    private IEnumerable<Action<SKCanvas>> Pages => pages.Select(page => (Action<SKCanvas>)(canvas =>
     {
         using var ink = new SKPaint { Color = SKColors.Black, IsAntialias = true, StrokeWidth = 0.6f };
         foreach (var draw in page)
             draw(canvas, ink);
     }));
+
+    /// <summary>Writes the pages as a PDF, and those of others after them.</summary>
+    public void WritePdf(Stream stream, DocumentInfo info, params IEnumerable<BenchPages> more) => PdfFile.Write(stream, info,
+        Points.Of(pageWidth), Points.Of(pageHeight), Pages.Concat(more.SelectMany(p => p.Pages)));
 
     public void Down(double by) => Y += by;
 

@@ -30,10 +30,9 @@ public static class PaperWriter
         Missing(pages, paper);
         foreach (var section in paper.Sections)
             Section(pages, section);
-        pages.Foot((page,
-            count) => string.Create(CultureInfo.InvariantCulture,
-                $"{paper.Foot}{(paper.Foot.Length > 0 ? " · " : "")}page {page} of {count}"), BundledFaces.Regular, Small);
-        PdfFile.Write(stream, info, Points.Of(paper.PageWidth), Points.Of(paper.PageHeight), pages.Pages);
+        pages.Foot((page, count) => Invariant($"{paper.Foot}{(paper.Foot.Length > 0 ? " · " : "")}page {page} of {count}"),
+            BundledFaces.Regular, Small);
+        pages.WritePdf(stream, info);
     }
 
     // What is missing stands first: a paper that looks whole and is not would be believed.
@@ -45,9 +44,7 @@ public static class PaperWriter
         pages.Down(4);
         var count = paper.Missing.Count();
         Line(pages,
-            string.Create(CultureInfo.InvariantCulture,
-                $"{count} {(count == 1 ? "thing is" : "things are")} missing, each marked where "
-                    + $"it belongs: {string.Join("; ", missing)}."), BundledFaces.SemiBold, Body, 0);
+            Invariant($"{count} {(count == 1 ? "thing is" : "things are")} missing, each marked where it belongs: {string.Join("; ", missing)}."), BundledFaces.SemiBold, Body, 0);
     }
 
     private static void Section(BenchPages pages, PaperSection section)
@@ -170,7 +167,7 @@ public static class PaperWriter
         pages.Down(height * scale + 4);
         Line(pages,
             scale < 1
-                ? string.Create(CultureInfo.InvariantCulture, $"{scale:0.00} of its size.")
+                ? Invariant($"{scale:0.00} of its size.")
                 : "At its size where the page is printed at actual size.", BundledFaces.Regular, Small, 0);
     }
 

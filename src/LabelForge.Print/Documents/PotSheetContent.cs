@@ -23,12 +23,6 @@ public sealed record PotSheetContent
 
     /// <summary>The language of the sheet.</summary>
     public PaperWords Words { get; init; } = PaperWords.English;
-
-    /// <summary>The page's width; US Letter by default.</summary>
-    public Length PageWidth { get; init; } = Length.FromInches(8.5m);
-
-    /// <summary>The page's height; US Letter by default.</summary>
-    public Length PageHeight { get; init; } = Length.FromInches(11m);
 }
 
 /// <summary>One product of a pot.</summary>

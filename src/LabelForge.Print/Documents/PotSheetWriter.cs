@@ -13,11 +13,11 @@ public static class PotSheetWriter
 
     /// <summary>Writes the sheet to a stream.</summary>
     public static void WritePdf(Stream stream, PotSheetContent content, DocumentInfo info) =>
-        PdfFile.Write(stream, info, Points.Of(content.PageWidth), Points.Of(content.PageHeight), PagesOf(content).Pages);
+        PagesOf(content).WritePdf(stream, info);
 
     private static BenchPages PagesOf(PotSheetContent content)
     {
-        var pages = new BenchPages(content.PageWidth, content.PageHeight);
+        var pages = new BenchPages();
         pages.Down(pages.Write(content.Words["pot", content.Pot], BundledFaces.SemiBold, 26, 0, pages.Y, pages.Width));
         pages.Down(pages.Write(content.Subtitle, BundledFaces.Regular, Body, 0, pages.Y, pages.Width) + 8);
         foreach (var caution in content.Cautions)

@@ -12,11 +12,4 @@ public sealed record RecallPart(string Heading, ImmutableArray<string> Lines, bo
 /// <param name="Parts">The parts, in order; one without lines is left out.</param>
 /// <param name="Letters">The letters, each a list of paragraphs; one to a page.</param>
 public sealed record RecallSheetContent(string Title, string Summary, ImmutableArray<RecallPart> Parts,
-    ImmutableArray<ImmutableArray<string>> Letters)
-{
-    /// <summary>The page's width; US Letter by default.</summary>
-    public Length PageWidth { get; init; } = Length.FromInches(8.5m);
-
-    /// <summary>The page's height; US Letter by default.</summary>
-    public Length PageHeight { get; init; } = Length.FromInches(11m);
-}
+    ImmutableArray<ImmutableArray<string>> Letters);

@@ -14,7 +14,7 @@ public static class RecallSheetWriter
     /// type has no letter for a character.</exception>
     public static void WritePdf(string path, RecallSheetContent content, DocumentInfo info) => AtomicFile.Write(path, stream =>
     {
-        var pages = new BenchPages(content.PageWidth, content.PageHeight);
+        var pages = new BenchPages();
         pages.Down(pages.Write(content.Title, BundledFaces.SemiBold, 24, 0, pages.Y, pages.Width) + 8);
         Paragraph(pages, content.Summary, 0);
         foreach (var part in content.Parts.Where(p => !p.Lines.IsEmpty))
@@ -41,7 +41,7 @@ public static class RecallSheetWriter
                 pages.Down(8);
             }
         }
-        PdfFile.Write(stream, info, Points.Of(content.PageWidth), Points.Of(content.PageHeight), pages.Pages);
+        pages.WritePdf(stream, info);
     });
 
     private static void Paragraph(BenchPages pages, string text, double indent)

@@ -99,10 +99,9 @@ public static class TablePapers
 
     private static void Write(Stream stream, DocumentInfo info, Action<BenchPages> draw)
     {
-        var (width, height) = (Length.FromInches(8.5m), Length.FromInches(11m));
-        var pages = new BenchPages(width, height);
+        var pages = new BenchPages();
         draw(pages);
-        PdfFile.Write(stream, info, Points.Of(width), Points.Of(height), pages.Pages);
+        pages.WritePdf(stream, info);
     }
 
     private static void Head(BenchPages pages, string title, string subtitle)

@@ -25,7 +25,7 @@ public static class FindingsHtml
     /// <param name="labels">What was checked, each with its answer; one or more.</param>
     /// <param name="on">The day they were judged by.</param>
     public static void Write(string path, ImmutableArray<JudgedLabel> labels, DateOnly on) =>
-        AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(Page(labels, on))));
+        AtomicFile.Write(path, Page(labels, on));
 
     /// <summary>The page.</summary>
     public static string Page(ImmutableArray<JudgedLabel> labels, DateOnly on)

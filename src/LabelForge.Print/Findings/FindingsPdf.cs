@@ -11,7 +11,6 @@ namespace LabelForge.Print.Findings;
 public static class FindingsPdf
 {
     private const double Body = 10;
-    private static readonly (Length Width, Length Height) Letter = (Length.FromInches(8.5m), Length.FromInches(11m));
 
     /// <summary>Writes the report, whole or not at all.</summary>
     /// <param name="path">Where to.</param>
@@ -19,13 +18,10 @@ public static class FindingsPdf
     /// <param name="on">The day they were judged by.</param>
     public static void Write(string path, ImmutableArray<JudgedLabel> labels, DateOnly on) => AtomicFile.Write(path, stream =>
     {
-        var pages = new BenchPages(Letter.Width, Letter.Height);
+        var pages = new BenchPages();
         foreach (var label in labels)
             Write(pages, label, on);
-        PdfFile.Write(stream,
-            new DocumentInfo(string.Join("; ", labels.Select(l => l.Title)),
-                on), Points.Of(Letter.Width), Points.Of(Letter.Height),
-            pages.Pages);
+        pages.WritePdf(stream, new DocumentInfo(string.Join("; ", labels.Select(l => l.Title)), on));
     });
 
     private static void Write(BenchPages pages, JudgedLabel label, DateOnly on)
@@ -33,8 +29,7 @@ public static class FindingsPdf
         var report = label.Report;
         Paragraph(pages, Printable(label.Title), BundledFaces.SemiBold, 18, 0);
         Paragraph(pages,
-            string.Create(CultureInfo.InvariantCulture,
-                $"Checked against the rules of {report.Market} as of {on:yyyy-MM-dd}. This is not legal advice."), BundledFaces.Regular,
+            Invariant($"Checked against the rules of {report.Market} as of {on:yyyy-MM-dd}. This is not legal advice."), BundledFaces.Regular,
             Body, 0);
         foreach (var picture in label.Pages)
             Picture(pages, picture);

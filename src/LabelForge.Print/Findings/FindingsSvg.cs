@@ -47,8 +47,7 @@ internal static class FindingsSvg
     private static string SizedInPoints(string svg, MarkedPage page)
     {
         var close = svg.IndexOf('>');
-        return string.Create(CultureInfo.InvariantCulture,
-            $"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{page.Width:0.##}\" height=\"{page.Height:0.##}\" viewBox=\"0 0 {page.Width:0.##} {page.Height:0.##}\">{svg[(close + 1)..]}");
+        return Invariant($"<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"{page.Width:0.##}\" height=\"{page.Height:0.##}\" viewBox=\"0 0 {page.Width:0.##} {page.Height:0.##}\">{svg[(close + 1)..]}");
     }
 
     private static string Colour(Severity severity) => severity switch

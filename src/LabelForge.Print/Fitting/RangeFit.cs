@@ -23,7 +23,6 @@ public static class RangeFit
             string? Price) Words, LetterFloors Floors, Market Market, DateOnly On);
 
     /// <summary>The look with its letters held to what every product of the range has room for.</summary>
-    /// <param name="design">The design.</param>
     /// <param name="look">The look of one of the range; its ornament and colours do not matter here.</param>
     /// <param name="range">What the labels of the range say, this one's with them. One whose
     /// words have no room at all does not count.</param>

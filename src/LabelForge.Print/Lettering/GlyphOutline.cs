@@ -10,7 +10,7 @@ namespace LabelForge.Print.Lettering;
 internal sealed record GlyphOutline(double X, double Y, string Rest)
 {
     /// <summary>The outline with the glyph's own origin so far to the right.</summary>
-    public string At(double right) => string.Create(CultureInfo.InvariantCulture, $"M{X + right:0.##} {Y:0.##}{Rest}");
+    public string At(double right) => Invariant($"M{X + right:0.##} {Y:0.##}{Rest}");
 
     /// <summary>The outline of a path; null where it is empty, as of a space.</summary>
     /// <remarks>Points of a face lie on whole units, and between two curves of one on halves (OpenType, the glyf table); the engine

@@ -38,7 +38,6 @@ public sealed class Hyphenation
 
     /// <summary>The patterns for a word on a label in these languages: the first of them in whose alphabet it can be written, else
     /// the first; English where there are no patterns for any.</summary>
-    /// <param name="word">The word.</param>
     /// <param name="languages">The label's languages by ISO 639-1, the likeliest first; none where it is not known.</param>
     public static Hyphenation For(string word, IReadOnlyCollection<string> languages)
     {

@@ -22,7 +22,6 @@ public sealed record MeasuredText(TypeFace Face, double Size, ShapedText Shape)
     /// <summary>Several words as one line, one space after each but the last; the words keep the widths they were broken by.</summary>
     /// <param name="face">The face of all of them.</param>
     /// <param name="size">The type size in points.</param>
-    /// <param name="words">The words.</param>
     /// <param name="tracking">Space after each letter, in em.</param>
     /// <param name="spaceAfter">Whether a space follows the last word too.</param>
     public static MeasuredText OfWords(TypeFace face, double size, IReadOnlyList<string> words, double tracking, bool spaceAfter)

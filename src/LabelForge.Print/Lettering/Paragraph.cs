@@ -36,7 +36,6 @@ public static class Paragraph
     /// <summary>The items of a list of names: their words, each but a name's last marked as going
     /// on; a comma never leaves its name.</summary>
     /// <param name="names">The names in order.</param>
-    /// <param name="face">The face.</param>
     public static IEnumerable<ParagraphItem> OfNames(IReadOnlyList<string> names, TypeFace face) => names.SelectMany((name, at) =>
     {
         var words = OfWords(at == names.Count - 1 ? name : name + ",", face).ToArray();
@@ -104,7 +103,6 @@ public static class Paragraph
     }
 
     /// <summary>Breaks items into lines.</summary>
-    /// <param name="items">The items.</param>
     /// <param name="lineWidth">The width of a line, in em.</param>
     /// <param name="balanced">Whether the last line counts too, as for a centred heading.</param>
     /// <param name="noLoneWord">Whether a word alone on the last line counts as badly as a line

@@ -9,7 +9,6 @@ internal static class Surround
     private const double LeastStrip = 2.8;
 
     /// <summary>Draws it.</summary>
-    /// <param name="family">The family.</param>
     /// <param name="width">Of the whole box, in millimetres.</param>
     /// <param name="height">Of the whole box.</param>
     /// <param name="inner">What is set into it: its left, top, width and height.</param>

@@ -4,6 +4,10 @@ namespace LabelForge.Print.Output;
 /// <remarks>Where a write throws, or the person stops the program (Ctrl-C), nothing is left behind and an older file stays.</remarks>
 public static class AtomicFile
 {
+    /// <summary>Writes a text in UTF-8.</summary>
+    /// <inheritdoc cref="Write(string, Action{Stream})"/>
+    public static void Write(string path, string text) => Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+
     /// <summary>Writes a file.</summary>
     /// <param name="path">Where. Its folder is not made: a slip in the name would go unseen.</param>
     /// <param name="write">Writes the content.</param>

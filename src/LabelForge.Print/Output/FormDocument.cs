@@ -89,8 +89,7 @@ internal sealed class FormDocument
         var page = _writer.Reserve();
         _pages.Add(page);
         var named = string.Concat(Kinds.Select(kind => Named(kind, resources)));
-        _writer.Write(page, string.Create(CultureInfo.InvariantCulture,
-            $"<</Type/Page/Parent {_tree} 0 R/MediaBox[0 0 {width:0.####} {height:0.####}]/Contents {_contentBefore} 0 R/Resources<<{named}>>>>"));
+        _writer.Write(page, Invariant($"<</Type/Page/Parent {_tree} 0 R/MediaBox[0 0 {width:0.####} {height:0.####}]/Contents {_contentBefore} 0 R/Resources<<{named}>>>>"));
     }
 
     private static string Named(string kind, IReadOnlyCollection<(string Kind, string Name, int Object)> resources)
@@ -113,8 +112,7 @@ internal sealed class FormDocument
 
     private PlacedForm Form(PdfObjectImporter moved, int page, double width, double height)
     {
-        var entries = string.Create(CultureInfo.InvariantCulture,
-            $"/Type/XObject/Subtype/Form/BBox[0 0 {width:0.####} {height:0.####}]/Filter/FlateDecode/Resources{System.Text.Encoding.Latin1.GetString(moved.Resources(page))}");
+        var entries = Invariant($"/Type/XObject/Subtype/Form/BBox[0 0 {width:0.####} {height:0.####}]/Filter/FlateDecode/Resources{System.Text.Encoding.Latin1.GetString(moved.Resources(page))}");
         var form = _writer.Reserve();
         _writer.WriteStream(form, entries, moved.Content(page));
         return new PlacedForm(form, height);

@@ -49,7 +49,6 @@ public static class LabelFile
 
     /// <summary>Writes a picture on white.</summary>
     /// <param name="stream">Where to.</param>
-    /// <param name="label">The label.</param>
     /// <param name="dotsPerInch">From 72 to 2400.</param>
     /// <exception cref="ArgumentOutOfRangeException">Too few or too many dots.</exception>
     public static void WritePng(Stream stream, LabelLayout label, int dotsPerInch = UsualDotsPerInch)
@@ -63,7 +62,6 @@ public static class LabelFile
     /// <summary>Writes a small PNG of one part of a label, for a screen: a page of many labels shows sooner with these than with the
     /// outlines of all their letters.</summary>
     /// <param name="stream">Where to.</param>
-    /// <param name="label">The label.</param>
     /// <param name="part">The part; null for the whole.</param>
     /// <param name="longest">How many dots its longer side gets, from 16 to 2000.</param>
     /// <exception cref="ArgumentOutOfRangeException">Too few or too many dots.</exception>

@@ -8,8 +8,6 @@ namespace LabelForge.Print.Output;
 public sealed record DocumentInfo(string Title, DateTimeOffset Made)
 {
     /// <summary>A document of a day, so that what is written twice on it is the same bytes.</summary>
-    /// <param name="title">The title.</param>
-    /// <param name="on">The day.</param>
     public DocumentInfo(string title, DateOnly on) : this(title, new DateTimeOffset(on.ToDateTime(TimeOnly.MinValue), TimeSpan.Zero))
     {
     }

@@ -10,7 +10,6 @@ public static class PictureFile
 {
     /// <summary>Writes the kind of file that the path's ending asks for.</summary>
     /// <param name="path">Where; written whole or not at all.</param>
-    /// <param name="picture">The picture.</param>
     /// <param name="info">Title and time.</param>
     /// <param name="dotsPerInch">Of a PNG, from 72 to 2400.</param>
     /// <exception cref="InputException">The ending is none of .pdf, .svg and .png, or the file cannot be written.</exception>
@@ -59,8 +58,7 @@ public static class PictureFile
     }
 
     private static string Pen(double thickness, Tint tint) =>
-        string.Create(CultureInfo.InvariantCulture,
-            $"fill=\"none\" stroke=\"{(tint == Tint.Grey ? PicturePainter.GreyInHex : "black")}\" stroke-width=\"{thickness:0.####}\"");
+        Invariant($"fill=\"none\" stroke=\"{(tint == Tint.Grey ? PicturePainter.GreyInHex : "black")}\" stroke-width=\"{thickness:0.####}\"");
 
     private static void Line(StringBuilder svg, FormattableString text) =>
         svg.Append(text.ToString(CultureInfo.InvariantCulture)).Append('\n');

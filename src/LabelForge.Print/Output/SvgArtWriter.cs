@@ -48,12 +48,11 @@ internal static class SvgArtWriter
     }
 
     private static string Turn(PlacedImage i) => i.Turned
-        ? string.Create(CultureInfo.InvariantCulture, $" transform=\"rotate(180 {i.X + i.Width / 2:0.####} {i.Y + i.Height / 2:0.####})\"")
+        ? Invariant($" transform=\"rotate(180 {i.X + i.Width / 2:0.####} {i.Y + i.Height / 2:0.####})\"")
         : "";
 
     private static string StrokeOf(PlacedShape s) => s.Stroke is { } stroke ? StrokeOf(stroke, s.StrokeWidth) : "";
 
     private static string StrokeOf(Colour stroke, double width) =>
-        string.Create(CultureInfo.InvariantCulture,
-            $" stroke=\"{stroke}\" stroke-width=\"{width:0.####}\" stroke-linejoin=\"round\" stroke-linecap=\"round\"");
+        Invariant($" stroke=\"{stroke}\" stroke-width=\"{width:0.####}\" stroke-linejoin=\"round\" stroke-linecap=\"round\"");
 }

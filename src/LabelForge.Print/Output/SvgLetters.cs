@@ -28,7 +28,6 @@ internal static class SvgLetters
     }
 
     /// <summary>One line of text.</summary>
-    /// <param name="text">The text.</param>
     /// <param name="x">Where its baseline begins, in points.</param>
     /// <param name="y">How far down the baseline is, in points.</param>
     /// <param name="turn">By how many degrees it is turned about where it begins.</param>

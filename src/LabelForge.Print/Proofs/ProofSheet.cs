@@ -97,8 +97,7 @@ public static class ProofSheet
         var room = Math.Min(MostScale, Math.Min((pages.Width - 2 * NumberRoom) / width, MostHeight / height));
         var scale = Math.Max(0.1, Math.Floor(room * 10) / 10);
         pages.Need(height * scale + 30);
-        pages.Text(string.Create(CultureInfo.InvariantCulture,
-            $"Drawn at {scale:0.0} times its size; the grey lines are the design's panels and are not printed."), Body,
+        pages.Text(Invariant($"Drawn at {scale:0.0} times its size; the grey lines are the design's panels and are not printed."), Body,
             BundledFaces.SemiBold);
         var (left, top) = (ProofPages.Margin + NumberRoom, pages.Y + 4);
         foreach (var panel in label.Design.Panels)
@@ -119,8 +118,7 @@ public static class ProofSheet
     private static void Ink(ProofPages pages, LabelLayout label)
     {
         var ink = InkCoverage.Of(label);
-        pages.Text(string.Create(CultureInfo.InvariantCulture,
-            $"Ink: {ink.Percent:0} % of the label's area, were it printed solid (cyan {ink.Cyan:0}, magenta {ink.Magenta:0}, yellow {ink.Yellow:0}, black {ink.Black:0}); worked out from the colours, for comparing designs."), Body);
+        pages.Text(Invariant($"Ink: {ink.Percent:0} % of the label's area, were it printed solid (cyan {ink.Cyan:0}, magenta {ink.Magenta:0}, yellow {ink.Yellow:0}, black {ink.Black:0}); worked out from the colours, for comparing designs."), Body);
         pages.Space(6);
         if (GreyLabel.HasColour(label))
             Apart(pages, label, "Actual size, as a printer without colour prints it.", ProofOf.Grey);
@@ -130,8 +128,7 @@ public static class ProofSheet
     {
         if (!WhitePlate.Has(label))
             return;
-        Apart(pages, label, string.Create(CultureInfo.InvariantCulture,
-            $"White plate, actual size: black where white ink is laid under the colours, {InkCoverage.Of(WhitePlate.Of(label)).Percent:0} % of the area. It is written by itself with --white-plate."), ProofOf.White);
+        Apart(pages, label, Invariant($"White plate, actual size: black where white ink is laid under the colours, {InkCoverage.Of(WhitePlate.Of(label)).Percent:0} % of the area. It is written by itself with --white-plate."), ProofOf.White);
     }
 
     private static void Apart(ProofPages pages, LabelLayout label, string what, ProofOf of)
@@ -218,5 +215,5 @@ public static class ProofSheet
         ? Figure(Math.Max(0m, rule.Margin), rule.Unit) + (rule.Binds ? ", binds" : "")
         : $"{Figure(-rule.Margin, rule.Unit)} short";
 
-    private static string Figure(decimal value, string unit) => string.Create(CultureInfo.InvariantCulture, $"{value:0.##} {unit}");
+    private static string Figure(decimal value, string unit) => Invariant($"{value:0.##} {unit}");
 }

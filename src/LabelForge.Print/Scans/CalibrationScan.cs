@@ -25,10 +25,6 @@ public sealed record CalibrationReading(LabelStock Stock, Registration Used, Reg
 /// </summary>
 public static class CalibrationScan
 {
-    private const string Again =
-        "Lay the whole page on something dark and flat, light it evenly, and scan it at 200 dots to the inch or more, or take the photo "
-            + "from straight above.";
-
     // Farther from the fit than this, the page was not flat or is not the page it says.
     private const double MostOff = 0.6;
 

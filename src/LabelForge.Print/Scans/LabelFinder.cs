@@ -35,7 +35,6 @@ internal static class LabelFinder
     /// <param name="dotsPerMillimetre">Its resolution.</param>
     /// <param name="drawn">Draws the label, so many points to the millimetre.</param>
     /// <param name="width">The label's width in millimetres.</param>
-    /// <param name="height">Its height.</param>
     public static LabelPose? Find(ScannedPicture picture, double dotsPerMillimetre, Func<double, GreyField> drawn, double width,
         double height)
     {
@@ -61,7 +60,6 @@ internal static class LabelFinder
     }
 
     /// <summary>A pose made better by the points of a part of the label.</summary>
-    /// <param name="scan">The scan.</param>
     /// <param name="label">The label as drawn.</param>
     /// <param name="pose">Where it lies about.</param>
     /// <param name="part">The part: left, top, right, bottom in millimetres.</param>

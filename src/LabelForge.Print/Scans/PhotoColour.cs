@@ -37,7 +37,6 @@ public static class PhotoColour
     private const double WhiteSheet = 0.9;
 
     /// <summary>The colour round a place.</summary>
-    /// <param name="photo">The photo.</param>
     /// <param name="at">The place.</param>
     /// <param name="white">Where a white sheet lies in the same light; null to take the photo as it is.</param>
     public static Colour Of(ColourPicture photo, PicturePlace at, PicturePlace? white = null)

@@ -17,10 +17,8 @@ internal static class SheetEdges
 
     /// <summary>The sheet's corners in the plane of the print: top left, top right, bottom right,
     /// bottom left, in millimetres; null where an edge cannot be seen.</summary>
-    /// <param name="picture">The picture.</param>
     /// <param name="toPicture">From the plane of the print to the picture.</param>
     /// <param name="width">The sheet's width in millimetres.</param>
-    /// <param name="height">Its height.</param>
     public static (double X, double Y)[]? Corners(ScannedPicture picture, PlaneMap toPicture, double width, double height)
     {
         // Each edge as a function: how far it lies from where it should be, along it.

@@ -19,8 +19,7 @@ public sealed record CalibrationCode(string Stock, int Corner, Registration Used
     private const string Mark = "LFTEST1";
 
     /// <summary>What the code says.</summary>
-    public string Text => string.Create(CultureInfo.InvariantCulture,
-        $"{Mark} {Stock} {Corner} {Used.NudgeXMm} {Used.NudgeYMm} {Used.StretchXPercent} {Used.StretchYPercent}");
+    public string Text => Invariant($"{Mark} {Stock} {Corner} {Used.NudgeXMm} {Used.NudgeYMm} {Used.StretchXPercent} {Used.StretchYPercent}");
 
     /// <summary>Reads what a code says; null where it is another.</summary>
     public static CalibrationCode? Parse(string text)

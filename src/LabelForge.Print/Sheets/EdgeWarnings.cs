@@ -12,7 +12,6 @@ public static class EdgeWarnings
     /// <summary>One sentence for each edge that ink comes too near to; none for a roll, whose
     /// printer prints on the label's whole width.</summary>
     /// <param name="order">What stands on the sheets.</param>
-    /// <param name="printer">The printer.</param>
     public static IEnumerable<string> Of(SheetOrder order, Printer printer)
     {
         if (order.Stock.Kind == StockKind.Roll)

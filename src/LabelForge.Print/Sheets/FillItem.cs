@@ -6,10 +6,6 @@ namespace LabelForge.Print.Sheets;
 /// <param name="Count">How many labels.</param>
 public sealed record FillItem(string Recipe, string? Lot, int Count)
 {
-    private const string Example =
-        "Write each recipe with its number of labels, and its lot where it has one of its own: --fill "
-            + "bramble-bar:10,tideline-bar@26R25-02C:20.";
-
     /// <summary>Reads <c>recipeA:10,recipeB@26R25-02C:20</c>.</summary>
     public static Parsed<ImmutableArray<FillItem>> ParseAll(string text)
     {

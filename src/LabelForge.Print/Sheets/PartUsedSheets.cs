@@ -41,7 +41,6 @@ public sealed class PartUsedSheets
     public int FirstOf(LabelStock stock) => SheetsOf(stock) is [var first, ..] && first.Used.Max < stock.PerSheet ? first.Used.Max + 1 : 1;
 
     /// <summary>Remembers where the next print starts, after labels were printed from a position on.</summary>
-    /// <param name="stock">The stock.</param>
     /// <param name="first">The first position used, from 1.</param>
     /// <param name="count">How many labels.</param>
     /// <returns>The position that the next print starts at: 1 for a new sheet.</returns>
@@ -76,12 +75,11 @@ public sealed class PartUsedSheets
                 text.Append(CultureInfo.InvariantCulture,
                     $"{id}:\n{string.Concat(part.Select(s => $"  {s.Name}: \"{PositionRanges.Write(s.Used)}\"\n"))}");
         }
-        AtomicFile.Write(_path, stream => stream.Write(Encoding.UTF8.GetBytes(text.ToString())));
+        AtomicFile.Write(_path, text.ToString());
     }
 
     /// <summary>Says of a place that it is used, or where it was, that it is free: a label was
     /// printed elsewhere, or one was never stuck on.</summary>
-    /// <param name="stock">The stock.</param>
     /// <param name="name">The letter on the sheet; null for one that bears none yet.</param>
     /// <param name="place">The place, from 1.</param>
     /// <returns>The letter on the sheet.</returns>

@@ -57,7 +57,7 @@ public static class PrinterFile
               bottom: {b.Bottom}
 
             """);
-        AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+        AtomicFile.Write(path, text);
     }
 
     private static Printer Read(MapNode map, string id)

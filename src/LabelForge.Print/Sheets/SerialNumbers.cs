@@ -6,8 +6,6 @@ namespace LabelForge.Print.Sheets;
 /// <param name="Digits">How many digits each has, up to 9.</param>
 public sealed record SerialNumbers(int First, int Last, int Digits)
 {
-    private const string Example = "Write the first and the last: --serial 1..500, or --serial 0001..0500.";
-
     /// <summary>How many there are.</summary>
     public int Count => Last - First + 1;
 

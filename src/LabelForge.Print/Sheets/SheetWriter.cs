@@ -13,7 +13,6 @@ public static class SheetWriter
 
     /// <summary>Writes copies of one label.</summary>
     /// <param name="path">Where; written whole or not at all.</param>
-    /// <param name="label">The label.</param>
     /// <param name="stock">The sheets.</param>
     /// <param name="info">Title and time of the document.</param>
     /// <param name="first">The first position used on the first sheet, from 1: a part-used sheet starts later.</param>

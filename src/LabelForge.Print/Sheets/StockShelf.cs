@@ -43,7 +43,6 @@ public sealed class StockShelf
 
     /// <summary>The stock for a design: what is asked for; else what lies at hand and the design fits; else the sheet nearest to its
     /// size.</summary>
-    /// <param name="design">The design.</param>
     /// <param name="atHand">The ids of the stock that lies in the workshop.</param>
     /// <param name="asked">The id asked for; null where none is.</param>
     /// <exception cref="InputException">There is no such stock, or its file cannot be used.</exception>

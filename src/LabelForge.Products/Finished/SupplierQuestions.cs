@@ -81,7 +81,7 @@ public sealed record SupplierLetter(string? To, ImmutableArray<SupplierQuestion>
             (false, true) => "why-allergens",
             _ => "why-both",
         };
-        var numbered = Questions.Select((q, at) => string.Create(CultureInfo.InvariantCulture, $"{at + 1}. {q.AskedIn(words)}"));
+        var numbered = Questions.Select((q, at) => Invariant($"{at + 1}. {q.AskedIn(words)}"));
         return new(
             To ?? words["supplier-of", Questions[0].Material.Name],
             words[Questions.Length <= 3 ? $"subject-{Questions.Length}" : "subject-many",
@@ -107,7 +107,6 @@ public sealed record LetterText(string Addressed, string Subject, string Text)
 public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, int Open, double Settled)
 {
     /// <summary>Finds the questions for some products; an answer counts in every one of them that uses the material.</summary>
-    /// <param name="products">The products.</param>
     /// <param name="rules">The law of their labels, which says where the order by weight ends.</param>
     /// <exception cref="InputException">The suppliers' data contradict themselves.</exception>
     public static SupplierQuestions For(ImmutableArray<Product> products, RulesOf rules)
@@ -133,8 +132,6 @@ public sealed record SupplierQuestions(ImmutableArray<SupplierLetter> Letters, i
     }
 
     /// <summary>The questions for every product of the workshop, by the law of a market on a day.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="on">The day.</param>
     /// <param name="market">The market; null for the workshop's own.</param>
     /// <exception cref="InputException">A recipe or a material cannot be read.</exception>
     public static SupplierQuestions ForAll(Workshop workshop, DateOnly on, Market? market = null) =>

@@ -16,7 +16,6 @@ public sealed class DataTable
 
     /// <summary>A table from the text of a CSV file.</summary>
     /// <param name="file">How messages name it.</param>
-    /// <param name="text">Its text.</param>
     public static DataTable Of(string file, string text) => new(file, () => TableText.Rows(text, file));
 
     /// <summary>The tables shipped with this assembly whose names begin so, in the order of their names.</summary>

@@ -21,7 +21,6 @@ public static class Densities
 
     /// <summary>The published densities of an ingredient, as spooned first; empty where none is held, as for mica and clay.</summary>
     /// <param name="name">Any name the dictionary knows it by.</param>
-    /// <param name="dictionary">The dictionary.</param>
     public static ImmutableArray<PublishedDensity> Of(string name, IngredientDictionary dictionary) =>
         dictionary.Find(name) is { } known && Held.Value.TryGetValue(known.Us, out var found) ? found : [];
 

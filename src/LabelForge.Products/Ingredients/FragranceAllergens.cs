@@ -15,7 +15,6 @@ public sealed class FragranceAllergens
     public ImmutableArray<FragranceAllergen> All { get; }
 
     /// <summary>Reads the table.</summary>
-    /// <param name="table">The table.</param>
     /// <param name="dictionary">The dictionary whose everyday names count as names of the entries.</param>
     /// <exception cref="InputException">A row cannot be used, or a name counts towards two entries.</exception>
     public static FragranceAllergens Read(DataTable table, IngredientDictionary dictionary)

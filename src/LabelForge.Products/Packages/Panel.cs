@@ -11,8 +11,6 @@ namespace LabelForge.Quantities;
 public sealed partial record Panel(Area Area, Length? Width, Length? Height)
 {
     private const decimal LongestMillimetres = 10_000m;
-    private const string Examples = "Write width, x, height and unit: 2.5x3.5in, 63.5x38.1mm or 6 x 4 cm.";
-
     /// <summary>One whole side of a rectangular package: height times width (21 CFR 701.10(a)).</summary>
     public static Panel Rectangle(Length width, Length height) => new(Area.OfRectangle(width, height), width, height);
 

@@ -94,7 +94,6 @@ public sealed record Business(
     }
 
     /// <summary>Reads a workshop.yaml.</summary>
-    /// <param name="file">The file.</param>
     /// <param name="markets">The markets that may be named.</param>
     /// <exception cref="InputException">Something in it is wrong.</exception>
     public static Business Read(MapNode file, MarketBook markets)

@@ -15,7 +15,6 @@ public sealed record LegalBound(string Constituent, Share Most, string Source);
 public static class LegalLimits
 {
     /// <summary>The material with its constituents bounded; itself where nothing is trusted or nothing is limited.</summary>
-    /// <param name="material">The material.</param>
     /// <param name="usual">The market whose limits are meant where its file names none.</param>
     /// <param name="dictionary">The names known.</param>
     public static Material Bound(Material material, Market usual, IngredientDictionary dictionary)

@@ -5,8 +5,6 @@ namespace LabelForge.Recipes;
 /// <summary>Reads lists of <c>{ use: ID, amount: ... }</c>.</summary>
 public static class MaterialUses
 {
-    private const string Example = "{ use: clear-base, amount: 900 g }";
-
     /// <summary>Reads the list under a key; empty where the key is not there.</summary>
     /// <exception cref="InputException">An entry is not a use, or its amount cannot be read.</exception>
     public static ImmutableArray<MaterialUse> Read(MapNode file, string key) => [.. file.Items(key).Select(ReadOne)];

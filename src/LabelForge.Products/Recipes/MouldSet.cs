@@ -9,8 +9,6 @@ namespace LabelForge.Recipes;
 /// <param name="Written">What a cavity holds, as it was written.</param>
 public sealed record MouldSet(int Cavities, Mass Holds, int Number, string Written)
 {
-    private const string Example = "{ cavities: 6, holds: 113 g, number: 10 }";
-
     /// <summary>Reads <c>moulds:</c> of workshop.yaml.</summary>
     /// <exception cref="InputException">Something in it is wrong.</exception>
     internal static ImmutableArray<MouldSet> ReadAll(MapNode file) => [.. file.Items("moulds").Select(node =>

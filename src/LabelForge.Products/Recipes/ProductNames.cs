@@ -6,7 +6,6 @@ public static class ProductNames
     private const string Ending = ".yaml";
 
     /// <summary>The products that a name stands for.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="named">A recipe's id or file, with the variant behind a solidus for one product alone.</param>
     /// <exception cref="InputException">There is no such recipe or variant, or something in it is wrong.</exception>
     public static ImmutableArray<Product> ProductsOf(this Workshop workshop, string named)

@@ -24,7 +24,6 @@ public sealed record ScaleReading(BatchLine Line, Mass Shown, Mass Step, decimal
     public static decimal ToleranceOf(BatchFormula batch) => batch.Recipe.Tolerance ?? UsualTolerance;
 
     /// <summary>Reads the lines of a batch on a scale.</summary>
-    /// <param name="batch">The batch.</param>
     /// <param name="step">What the scale's marks are apart; above 0.</param>
     public static ImmutableArray<ScaleReading> Of(BatchFormula batch, Mass step) => [.. batch.Lines.Select(l => Of(l, step))];
 
@@ -39,7 +38,6 @@ public sealed record ScaleReading(BatchLine Line, Mass Shown, Mass Step, decimal
     }
 
     /// <summary>Ways to get the amount in all the same: a larger batch, a premix, the spoon, another scale.</summary>
-    /// <param name="batch">The batch.</param>
     /// <param name="tolerance">How far it may be off, a fraction of it.</param>
     public string WayRound(BatchFormula batch, decimal tolerance)
     {

@@ -5,8 +5,6 @@ namespace LabelForge.Recipes;
 /// <summary>Reads the <c>variants:</c> of a recipe.</summary>
 internal static class VariantsFile
 {
-    private const string Example = "- { name: Rose, item: \"12\", replace: { plain-fragrance: rose-fragrance } }";
-
     /// <summary>The variants; empty where the recipe has none. One that changes nothing is the
     /// recipe as it stands, under its own name.</summary>
     /// <exception cref="InputException">Something in one is wrong.</exception>

@@ -51,7 +51,6 @@ public sealed class Workshop
 
     /// <summary>Reads workshop.yaml and every material; a material's file that cannot be read is
     /// put down in <see cref="Unreadable"/>.</summary>
-    /// <param name="folder">The folder.</param>
     /// <param name="dictionary">The names known.</param>
     /// <param name="known">The markets known; those of its own folder <c>markets</c> stand beside them.</param>
     /// <exception cref="InputException">workshop.yaml is missing or wrong.</exception>

@@ -18,8 +18,6 @@ public static class AttachedTo
     public static string Lot(string lot) => $"lot {lot}";
 
     /// <summary>What a person names: a bottle (M3), a lot, a material, a product, or the business.</summary>
-    /// <param name="workshop">The workshop.</param>
-    /// <param name="books">The books.</param>
     /// <param name="named">As it was written or scanned.</param>
     /// <exception cref="InputException">There is no such thing.</exception>
     public static string Find(Workshop workshop, IBooks books, string named)

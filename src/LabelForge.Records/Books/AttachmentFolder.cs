@@ -17,8 +17,6 @@ public static class AttachmentFolder
         PathOf(workshopFolder, attachment.Digest, attachment.FileName);
 
     /// <summary>Keeps a file and writes it into the books. The file is on the disk before the entry is in the books.</summary>
-    /// <param name="book">The books.</param>
-    /// <param name="workshopFolder">The workshop.</param>
     /// <param name="source">The file's bytes.</param>
     /// <param name="entry">The entry, given the bytes' digest.</param>
     /// <exception cref="InputException">The file is empty or too large, or cannot be kept.</exception>
@@ -56,8 +54,6 @@ public static class AttachmentFolder
     }
 
     /// <summary>What is wrong with any attached file, a sentence each; empty where every one is there and whole.</summary>
-    /// <param name="book">The books.</param>
-    /// <param name="workshopFolder">The workshop.</param>
     public static IReadOnlyList<string> Faults(OpenBooks book, string workshopFolder) =>
         [.. book.Ask(books => books.Attachments()).DistinctBy(a => PathOf(workshopFolder, a)).Select(a => Fault(workshopFolder, a))
             .OfType<string>()];

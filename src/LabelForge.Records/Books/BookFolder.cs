@@ -20,7 +20,7 @@ public static class BookFolder
         {
             var path = Path.Combine(folder, FrozenFiles.Folder, $"{digest}.json");
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            AtomicFile.Write(path, s => s.Write(System.Text.Encoding.UTF8.GetBytes(json)));
+            AtomicFile.Write(path, json);
         }
     }
 

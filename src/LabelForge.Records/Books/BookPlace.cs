@@ -9,10 +9,6 @@ namespace LabelForge.Records.Books;
 /// <param name="Server">How to reach the server; null for a file.</param>
 public sealed record BookPlace(string Shown, string? File, string? Server)
 {
-    private const string Example =
-        "records: \"Host=127.0.0.1;Database=books;Username=maker\" (the password in PGPASSWORD or .pgpass), or leave the line out to keep "
-            + "the books in the folder.";
-
     /// <summary>The place that a workshop's file names with <c>records</c>; the folder where it names none.</summary>
     /// <exception cref="InputException">workshop.yaml cannot be read, or what it says is no way to a server.</exception>
     public static BookPlace Of(string workshopFolder)

@@ -10,12 +10,14 @@ internal sealed partial class BookQueries
     public IReadOnlyList<BookEntry> Page(string list, int? before, int most) => EntryKind.Of(list)?.Page(context, before, most) ?? [];
     public IReadOnlyList<(Receipt Receipt, decimal Left)> InStock() =>
     [
-        .. context.ReceiptStock.Where(s => s.Left >= Millionths.Rest)
-            .Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => new { Receipt = r, s.Left })
-            .AsNoTracking().AsEnumerable().Select(s => (s.Receipt, s.Left))
+        .. Held(context.ReceiptStock)
             .OrderBy(s => s.Receipt.Material, StringComparer.Ordinal).ThenBy(s => s.Receipt.BestBefore ?? DateOnly.MaxValue)
             .ThenBy(s => s.Receipt.On).ThenBy(s => s.Receipt.Id),
     ];
+    // Bottles that are not empty.
+    private IEnumerable<(Receipt Receipt, decimal Left)> Held(IQueryable<ReceiptStock> of) => of.Where(s => s.Left >= Millionths.Rest)
+        .Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => new { Receipt = r, s.Left })
+        .AsNoTracking().AsEnumerable().Select(s => (s.Receipt, s.Left));
     public DateOnly? OpenedOn(Receipt receipt)
     {
         // A weighing names the bottle as the books stood then.

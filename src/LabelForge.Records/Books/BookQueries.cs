@@ -42,9 +42,7 @@ internal sealed partial class BookQueries(RecordsContext context) : IBooks
     public decimal Left(Receipt receipt) => context.ReceiptStock.Where(s => s.ReceiptId == receipt.Id).Select(s => s.Left).First();
     public IEnumerable<(Receipt Receipt, decimal Left)> InStock(string material) =>
     [
-        .. context.ReceiptStock.Where(s => s.Material == material && s.Left >= Millionths.Rest)
-            .Join(context.Receipts, s => s.ReceiptId, r => r.Id, (s, r) => new { Receipt = r, s.Left })
-            .AsNoTracking().AsEnumerable().Select(s => (s.Receipt, s.Left))
+        .. Held(context.ReceiptStock.Where(s => s.Material == material))
             .OrderBy(s => s.Receipt.BestBefore ?? DateOnly.MaxValue).ThenBy(s => s.Receipt.On).ThenBy(s => s.Receipt.Id),
     ];
     public Closing? ClosingOf(Batch batch) =>

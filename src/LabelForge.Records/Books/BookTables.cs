@@ -14,8 +14,6 @@ public static class BookTables
         Of(books, list, books.Page(list, null, int.MaxValue));
 
     /// <summary>Some entries of a list, with its heading: a page of it.</summary>
-    /// <param name="books">The books.</param>
-    /// <param name="list">The list.</param>
     /// <param name="entries">The entries, all of that list.</param>
     /// <exception cref="ArgumentOutOfRangeException">No such list.</exception>
     public static (IReadOnlyList<string> Heading,
@@ -44,13 +42,11 @@ public static class BookTables
             .. kind.HangsOn.Select(c => c.Heading)],
         [.. entries.Select(e => (IReadOnlyList<object?>)[e.Id, e.On, e.By, .. kind.Columns.Select(c => Cell(c, e)), e.Note,
             e.WrittenAt?.ToString(WrittenAt, CultureInfo.InvariantCulture),
-            struck.TryGetValue(e.Id, out var c) ? string.Create(CultureInfo.InvariantCulture, $"correction {c.Id}") : null,
+            struck.TryGetValue(e.Id, out var c) ? Invariant($"correction {c.Id}") : null,
             .. kind.HangsOn.Select(c => c.Cell(e))])]);
     }
 
     /// <summary>A whole list in pages, read in one transaction: what is held at once does not grow with the list.</summary>
-    /// <param name="books">The books.</param>
-    /// <param name="list">The list.</param>
     public static IEnumerable<IReadOnlyList<object?>> InPages(IBooks books, string list)
     {
         for (var first = 1; first <= (books.Last(list) ?? 0); first += OnAPage)

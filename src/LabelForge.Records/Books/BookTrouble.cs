@@ -7,8 +7,6 @@ namespace LabelForge.Records.Books;
 /// <summary>What went wrong with the place of the books, in words, and what to do.</summary>
 internal static class BookTrouble
 {
-    private const string Nothing = "Nothing was written. Add a correction where an entry is wrong.";
-
     public static InputException Of(DbException e, string shown) => new(e switch
     {
         SqliteException file => OfFile(file, shown),

@@ -15,7 +15,6 @@ public static class Correcting
         string Name)[] Hangs = [("BatchId", "lot"), ("ReceiptId", "material lot"), ("ReceiptId", "from")];
 
     /// <summary>Corrects an entry.</summary>
-    /// <param name="book">The books.</param>
     /// <param name="markets">The markets known: what turns out serious gets its day of reporting by their law.</param>
     /// <param name="list">One of <see cref="BookLists.All"/>.</param>
     /// <param name="id">The entry's number.</param>

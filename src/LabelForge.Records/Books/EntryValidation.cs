@@ -10,6 +10,14 @@ internal static class EntryValidation
     /// <exception cref="InputException">It cannot be.</exception>
     public static void Check(BookEntry entry)
     {
+        InTheHouse(entry);
+        WithPeople(entry);
+        Text(entry.By, "by");
+        Need(entry.Note is not { Length: > LongestText }, "books.note-longer");
+    }
+
+    private static void InTheHouse(BookEntry entry)
+    {
         switch (entry)
         {
             case Receipt r:
@@ -36,6 +44,31 @@ internal static class EntryValidation
                     ("made", c.Made));
                 Need(c.YieldGrams is null or > 0, "closing.no-yield");
                 break;
+            case Deviation d:
+                Text(d.What, "what");
+                break;
+            case Disposal d:
+                Need(d.Amount is > 0 and <= Largest, "books.nothing-thrown-away");
+                Need((d.BatchId is null) != (d.ReceiptId is null), "books.disposal-lot");
+                Need(d.BatchId is null || d.Amount == Math.Floor(d.Amount), "books.pieces-counted-whole-numbers");
+                Text(d.Reason, "reason");
+                break;
+            case PackingUse u:
+                Need(u.Used is > 0 and <= Largest, "books.nothing-used");
+                break;
+            case StockCount c:
+                Need((c.BatchId is null) != (c.ReceiptId is null), "books.count-lot");
+                Need(c.Counted is >= 0 and <= Largest && c.Difference != 0, "books.count-agrees-books");
+                Need(c.BatchId is null || (c.Counted == Math.Floor(c.Counted) && c.Difference == Math.Floor(c.Difference)),
+                    "books.pieces-counted-whole-numbers");
+                break;
+        }
+    }
+
+    private static void WithPeople(BookEntry entry)
+    {
+        switch (entry)
+        {
             case Sale s:
                 Need(s.Pieces > 0 && s.Paid is >= 0 and <= Largest, "sale.nothing-sale");
                 Text(s.To, "to");
@@ -47,30 +80,12 @@ internal static class EntryValidation
                 Text(c.From, "from");
                 Text(c.What, "what");
                 break;
-            case Deviation d:
-                Text(d.What, "what");
-                break;
-            case Disposal d:
-                Need(d.Amount is > 0 and <= Largest, "books.nothing-thrown-away");
-                Need((d.BatchId is null) != (d.ReceiptId is null), "books.disposal-lot");
-                Need(d.BatchId is null || d.Amount == Math.Floor(d.Amount), "books.pieces-counted-whole-numbers");
-                Text(d.Reason, "reason");
-                break;
             case Attachment a:
                 Need(AttachmentKinds.What(a.Kind) is not null, "attachment.kind", ("kind", a.Kind), ("listed", AttachmentKinds.Listed));
                 Need(a.Digest.Length == 64 && a.Digest.All(char.IsAsciiHexDigitLower), "attachment.digest");
                 Need(!(a.BestBefore < a.Issued), "attachment.days");
                 Text(a.FileName, "file");
                 Text(a.About, "about");
-                break;
-            case PackingUse u:
-                Need(u.Used is > 0 and <= Largest, "books.nothing-used");
-                break;
-            case StockCount c:
-                Need((c.BatchId is null) != (c.ReceiptId is null), "books.count-lot");
-                Need(c.Counted is >= 0 and <= Largest && c.Difference != 0, "books.count-agrees-books");
-                Need(c.BatchId is null || (c.Counted == Math.Floor(c.Counted) && c.Difference == Math.Floor(c.Difference)),
-                    "books.pieces-counted-whole-numbers");
                 break;
             case PiecesReturned r:
                 Need(r.Returned > 0 && r.BackOnShelf >= 0 && r.BackOnShelf <= r.Returned, "return.more-back", ("returned", r.Returned),
@@ -94,8 +109,6 @@ internal static class EntryValidation
                 Text(c.Reason, "reason");
                 break;
         }
-        Text(entry.By, "by");
-        Need(entry.Note is not { Length: > LongestText }, "books.note-longer");
     }
 
     /// <summary>Refuses a sum of money finer than hundredths.</summary>

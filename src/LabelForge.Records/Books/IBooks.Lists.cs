@@ -17,7 +17,6 @@ public partial interface IBooks
 
     /// <summary>The last batches in whose lot or product's name all words are: those of a name
     /// that is near first; without what they froze.</summary>
-    /// <param name="words">The words.</param>
     /// <param name="near">The products' names that stand before the others.</param>
     /// <param name="most">How many at most.</param>
     IReadOnlyList<Batch> LotsWith(IReadOnlyList<SoughtWord> words, IReadOnlyCollection<string> near, int most);

@@ -34,7 +34,6 @@ public interface IEntries
 public partial interface IBooks : IEntries
 {
     /// <summary>A page of a list: its last entries before a number, struck ones too, the first one first.</summary>
-    /// <param name="list">The list.</param>
     /// <param name="before">The number that the page ends before; null for the end of the list.</param>
     /// <param name="most">How many entries at most.</param>
     IReadOnlyList<BookEntry> Page(string list, int? before, int most);

@@ -8,8 +8,6 @@ internal sealed class ListRow(string file, IReadOnlyList<string> heading, TextRo
     /// <summary>Where it stands in its file.</summary>
     public int Line => row.Line;
 
-    private const string Date = "Write year, month and day: 2026-11-25";
-
     public InputException Refuse(string code, params ReadOnlySpan<(string Name, object? Value)> arguments) =>
         new(file, row.Line, code, arguments);
 

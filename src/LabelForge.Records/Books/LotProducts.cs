@@ -7,7 +7,6 @@ public static class LotProducts
 {
     /// <summary>The product of a lot as it was weighed, where the books know the lot; else the products as they are planned.</summary>
     /// <param name="products">What the call names: one product, or all of one recipe.</param>
-    /// <param name="lot">The lot.</param>
     /// <param name="market">The market of the label.</param>
     /// <param name="on">The day to judge by.</param>
     /// <exception cref="InputException">The books know the lot as another product.</exception>

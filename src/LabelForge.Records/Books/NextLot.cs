@@ -7,8 +7,6 @@ public static class NextLot
 {
     /// <summary>The first code of a day that no batch and no pot in the books has, struck ones
     /// too, and no label was printed with.</summary>
-    /// <param name="books">The books.</param>
-    /// <param name="on">The day.</param>
     /// <param name="recipe">What the batch is of: labels printed for it that day wait for their
     /// batch, which has their lot. Null for any.</param>
     /// <param name="given">Codes that others got in the same moment; null for none.</param>

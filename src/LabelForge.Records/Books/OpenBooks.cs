@@ -50,7 +50,6 @@ public sealed class OpenBooks
     }
 
     /// <summary>Opens the books of a place.</summary>
-    /// <param name="place">The place.</param>
     /// <param name="patience">How long a writer waits for another, in seconds.</param>
     public static OpenBooks Open(BookPlace place, int patience = BooksDatabase.Patience)
     {

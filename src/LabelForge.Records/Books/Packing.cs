@@ -5,9 +5,7 @@ public static class Packing
 {
     /// <summary>Writes it down, the oldest first. What was never received is not kept in stock;
     /// what the stock lacks is told and not invented.</summary>
-    /// <param name="book">The books.</param>
     /// <param name="used">For each lot and material, how many pieces.</param>
-    /// <param name="on">The day.</param>
     /// <param name="by">Who used it.</param>
     /// <param name="note">A note, or null.</param>
     /// <returns>By material, what was used up and what the stock lacked.</returns>

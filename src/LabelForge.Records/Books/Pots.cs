@@ -7,9 +7,7 @@ public static class Pots
     private const decimal Finest = 0.000001m;
 
     /// <summary>Begins the batches of a pot, all or none. The pot gets a number of its own out of the day's lots.</summary>
-    /// <param name="book">The books.</param>
     /// <param name="batches">What is poured, in the order of work.</param>
-    /// <param name="on">The day.</param>
     /// <param name="by">Who pours.</param>
     /// <param name="note">A note, or null.</param>
     /// <returns>The pot's number, and the batches in the same order.</returns>

@@ -4,7 +4,6 @@ namespace LabelForge.Records.Books;
 public static class PrintedLots
 {
     /// <summary>Writes down labels printed with a lot.</summary>
-    /// <param name="book">The books.</param>
     /// <param name="printings">What was printed; all of it stands, or nothing.</param>
     /// <exception cref="InputException">The lot is another product's, by its batch or by labels printed before.</exception>
     public static IReadOnlyList<Printing> Print(OpenBooks book, IReadOnlyList<Printing> printings) => book.Write((_, context) =>

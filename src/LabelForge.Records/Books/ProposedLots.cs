@@ -5,8 +5,6 @@ public static class ProposedLots
 {
     /// <summary>For a material's id, its lots as they are written on bottles, the first to expire
     /// first; null where it is not kept in stock.</summary>
-    /// <param name="books">The books.</param>
-    /// <param name="batch">The batch.</param>
     /// <param name="on">The day; what is past its date then is not proposed.</param>
     public static Func<string, string?> For(IBooks books, BatchFormula batch, DateOnly on)
     {

@@ -14,8 +14,6 @@ public sealed record ReceiptList(IReadOnlyList<(Receipt Receipt, int Line)> Rows
         new(ListImport.Receipts(path, workshop, on, by));
 
     /// <summary>What looks like a slip, row by row: as of a single receipt, and rows that the books hold already.</summary>
-    /// <param name="books">The books.</param>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="today">The day it is written.</param>
     public ImmutableArray<Problem> Slips(IBooks books, Workshop workshop, DateOnly today)
     {

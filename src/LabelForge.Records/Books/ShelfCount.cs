@@ -4,9 +4,7 @@ namespace LabelForge.Records.Books;
 public static class ShelfCount
 {
     /// <summary>Writes down what was counted, all of it or nothing; what agrees with the books needs no entry.</summary>
-    /// <param name="book">The books.</param>
     /// <param name="counted">For a lot, or for a bottle (M and its number), what is there.</param>
-    /// <param name="on">The day.</param>
     /// <param name="by">Who counted.</param>
     /// <param name="note">Why it differs, where it is known; or null.</param>
     /// <returns>The entries: one for each difference.</returns>

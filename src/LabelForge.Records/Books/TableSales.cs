@@ -12,11 +12,9 @@ public sealed record SoldItem(string Recipe, string? Variant, int Pieces, decima
 public static class TableSales
 {
     /// <summary>Writes down what one buyer took, all of it or nothing.</summary>
-    /// <param name="book">The books.</param>
     /// <param name="items">What was taken.</param>
     /// <param name="to">To whom, or which market day.</param>
     /// <param name="payment">How it was paid; null where nobody said.</param>
-    /// <param name="on">The day.</param>
     /// <param name="by">Who sold it.</param>
     /// <param name="note">A note, or null.</param>
     /// <returns>The entries: one for each lot that pieces came from.</returns>
@@ -26,11 +24,9 @@ public static class TableSales
         Written(books, context, items, to, payment, on, by, note));
 
     /// <summary>Books the paper of a whole day, all of it or nothing.</summary>
-    /// <param name="book">The books.</param>
     /// <param name="items">What was sold and given; empty where only the box is booked.</param>
     /// <param name="place">Which market day.</param>
     /// <param name="takings">What the box held; null where nobody counted.</param>
-    /// <param name="on">The day.</param>
     /// <param name="by">Who books it.</param>
     public static IReadOnlyList<Sale> BookDay(OpenBooks book, IReadOnlyList<SoldItem> items, string place, Takings? takings, DateOnly on,
         string by) => book.Write((books, context) =>
@@ -63,10 +59,8 @@ public static class TableSales
     }
 
     /// <summary>Takes back what was written down as one go.</summary>
-    /// <param name="book">The books.</param>
     /// <param name="ticket">The ticket that its entries bear.</param>
     /// <param name="reason">Why.</param>
-    /// <param name="on">The day.</param>
     /// <param name="by">Who takes it back.</param>
     /// <returns>The entries that were struck.</returns>
     /// <exception cref="InputException">No sale bears that ticket.</exception>

@@ -14,8 +14,6 @@ public sealed record WeighedLabel(Workshop Workshop, BatchFormula Formula, Decla
     /// <summary>Binds a label to what was weighed.</summary>
     /// <param name="workshop">The workshop as it stands today.</param>
     /// <param name="recipe">The recipe as it stands today: its words stand on the label.</param>
-    /// <param name="books">The books.</param>
-    /// <param name="batch">The batch.</param>
     /// <param name="market">The market of the label.</param>
     /// <param name="on">The day to judge by.</param>
     public static WeighedLabel Of(Workshop workshop, Recipe recipe, IBooks books, Batch batch, Market market, DateOnly on)

@@ -33,7 +33,6 @@ public static class WorkshopCopy
     public static bool IsNamed(string path) => Path.GetExtension(path).Equals(".zip", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>Copies a workshop into a file.</summary>
-    /// <param name="workshopFolder">The workshop.</param>
     /// <param name="target">The file to write; an older copy there is written over.</param>
     /// <param name="force">Write over a file that is no such copy.</param>
     /// <exception cref="InputException">The copy cannot be written, or does not pass its check.</exception>

@@ -7,7 +7,6 @@ namespace LabelForge.Records.Money;
 public static class BuyList
 {
     /// <summary>Sets it up.</summary>
-    /// <param name="workshop">The workshop.</param>
     /// <param name="wanted">The products, and how many pieces of each at least.</param>
     /// <param name="costs">The packaging a piece takes.</param>
     /// <param name="books">The stock; null where there are no books.</param>

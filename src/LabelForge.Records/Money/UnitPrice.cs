@@ -7,7 +7,6 @@ namespace LabelForge.Records.Money;
 public sealed record UnitPrice(decimal Each, string Source)
 {
     /// <summary>The packs a material can be bought in: size in grams or pieces, and price.</summary>
-    /// <param name="material">The material.</param>
     /// <param name="dictionary">The names known.</param>
     /// <exception cref="InputException">A size is a volume and the density is not known.</exception>
     public static IReadOnlyList<(MaterialPack Pack, decimal Amount)> Packs(Material material, IngredientDictionary dictionary) =>

@@ -8,7 +8,6 @@ public static class RecallLetters
     /// <summary>The sheet and its letters.</summary>
     /// <param name="trace">What was traced.</param>
     /// <param name="workshop">The workshop, which writes them.</param>
-    /// <param name="on">The day.</param>
     public static RecallSheetContent Of(Trace trace, Workshop workshop, DateOnly on) => new(
         $"Recall sheet: {trace.From}",
         Invariant($"{workshop.Business.NameLine}, {on:yyyy-MM-dd}. {Pieces(trace.Deliveries.Sum(d => d.Pieces))} left the house, {trace.Batches.Sum(b => b.Left)} still in it."),

@@ -24,7 +24,7 @@ public static class TracePicture
         var figures = new StringBuilder();
         foreach (var use in trace.Uses.GroupBy(u => (u.MaterialLot, u.Lot)))
             Line(svg, figures, 0, materials.IndexOf(use.Key.MaterialLot), lots.IndexOf(use.Key.Lot),
-                string.Create(CultureInfo.InvariantCulture, $"{use.Sum(u => u.Grams):0.#} g"));
+                Invariant($"{use.Sum(u => u.Grams):0.#} g"));
         for (var i = 0; i < deliveries.Count; i++)
             Line(svg, figures, 1, lots.IndexOf(deliveries[i].Lot), i, $"{deliveries[i].Pieces}");
         svg.Append(figures);
@@ -38,8 +38,7 @@ public static class TracePicture
                 trace.Batches[i].Open ? "not finished" : $"{trace.Batches[i].Made} made, {trace.Batches[i].Left} in the house");
         for (var i = 0; i < deliveries.Count; i++)
             Box(svg, 2, i, deliveries[i].To,
-                string.Create(CultureInfo.InvariantCulture,
-                    $"{deliveries[i].Pieces} on {deliveries[i].On:yyyy-MM-dd}{(deliveries[i].Gift ? ", given" : "")}"));
+                Invariant($"{deliveries[i].Pieces} on {deliveries[i].On:yyyy-MM-dd}{(deliveries[i].Gift ? ", given" : "")}"));
         return svg.Append("</svg>\n").ToString();
     }
 

@@ -260,5 +260,5 @@ public sealed class EditedFile
         }
     }
 
-    private static void Write(string path, string text) => AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+    private static void Write(string path, string text) => AtomicFile.Write(path, text);
 }

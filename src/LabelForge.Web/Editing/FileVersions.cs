@@ -30,7 +30,7 @@ public sealed class FileVersions(string folder)
         // Two in one second: the second is dated a second later.
         while (File.Exists(PathOf(at)))
             at = at.AddSeconds(1);
-        AtomicFile.Write(PathOf(at), stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+        AtomicFile.Write(PathOf(at), text);
         foreach (var old in files.Take(Math.Max(0, files.Length + 1 - Most)))
             File.Delete(old);
     }

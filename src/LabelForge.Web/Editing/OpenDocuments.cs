@@ -86,7 +86,7 @@ public sealed partial class OpenDocuments : IDisposable
             throw new InputException(problem);
         var path = PathOf(room, id);
         Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-        AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(text)));
+        AtomicFile.Write(path, text);
         Tell();
     }
 

@@ -116,25 +116,7 @@ public sealed class PageServer : IAsyncDisposable
             o.HandshakeTimeout = TimeSpan.FromMinutes(1);
             o.ClientTimeoutInterval = TimeSpan.FromMinutes(2);
         });
-        builder.Services.AddSingleton(options);
-        builder.Services.AddSingleton<Door>();
-        builder.Services.AddSingleton<Stopping>();
-        builder.Services.AddSingleton<OpenDocuments>();
-        builder.Services.AddSingleton<WorkshopCache>();
-        builder.Services.AddSingleton<TemporaryDownloads>();
-        builder.Services.AddSingleton<Choices>();
-        builder.Services.AddSingleton<BooksCache>();
-        builder.Services.AddSingleton<Kept>();
-        builder.Services.AddSingleton<FormKeys>();
-        builder.Services.AddSingleton<LabelViews>();
-        builder.Services.AddSingleton<Thumbs>();
-        builder.Services.AddSingleton<WorkshopQuestions>();
-        builder.Services.AddSingleton<Preferences>();
-        builder.Services.AddSingleton<Say>();
-        builder.Services.AddSingleton<StartPictures>();
-        builder.Services.AddSingleton<LookPictures>();
-        builder.Services.AddSingleton<OrnamentTiles>();
-        builder.Services.AddSingleton<SampleWorkshop>();
+        AddParts(builder.Services, options);
         var app = builder.Build();
         app.UseMiddleware<PageHeaders>();
         app.UseMiddleware<RequestGuard>();
@@ -146,5 +128,28 @@ public sealed class PageServer : IAsyncDisposable
         CodeReading.Map(app);
         app.MapRazorComponents<App>().AddInteractiveServerRenderMode(o => o.ContentSecurityFrameAncestorsPolicy = null);
         return app;
+    }
+
+    private static void AddParts(IServiceCollection services, ServeOptions options)
+    {
+        services.AddSingleton(options);
+        services.AddSingleton<Door>();
+        services.AddSingleton<Stopping>();
+        services.AddSingleton<OpenDocuments>();
+        services.AddSingleton<WorkshopCache>();
+        services.AddSingleton<TemporaryDownloads>();
+        services.AddSingleton<Choices>();
+        services.AddSingleton<BooksCache>();
+        services.AddSingleton<Kept>();
+        services.AddSingleton<FormKeys>();
+        services.AddSingleton<LabelViews>();
+        services.AddSingleton<Thumbs>();
+        services.AddSingleton<WorkshopQuestions>();
+        services.AddSingleton<Preferences>();
+        services.AddSingleton<Say>();
+        services.AddSingleton<StartPictures>();
+        services.AddSingleton<LookPictures>();
+        services.AddSingleton<OrnamentTiles>();
+        services.AddSingleton<SampleWorkshop>();
     }
 }

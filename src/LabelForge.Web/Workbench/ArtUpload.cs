@@ -45,7 +45,7 @@ internal static class ArtUpload
         AtomicFile.Write(Path.Combine(folder, picture), stream => stream.Write(bytes));
         // The design is read as it would be for printing; a width that is none is told by its line.
         var path = Path.Combine(folder, id + ".yaml");
-        AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(after)));
+        AtomicFile.Write(path, after);
         try
         {
             new DesignShelf(workshop).Load(id);
@@ -53,7 +53,7 @@ internal static class ArtUpload
         catch (InputException)
         {
             if (isOwn)
-                AtomicFile.Write(path, stream => stream.Write(Encoding.UTF8.GetBytes(before)));
+                AtomicFile.Write(path, before);
             else
                 File.Delete(path);
             throw;

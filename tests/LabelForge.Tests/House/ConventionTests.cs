@@ -89,12 +89,41 @@ public partial class ConventionTests
         Assert.Empty(tooLong.Select(f => f.Name));
     }
 
+    [Fact]
+    public void No_method_is_longer_than_sixty_lines() => Assert.Empty(
+        from source in Sources("Core", "Composition", "Law", "Products", "Labels", "Checks", "Print", "Records", "App", "Web", "Cli")
+        from method in Methods(source.Text.Split('\n'))
+        where method.Lines > 60
+        select $"{source.Name}: {method.Heading} ({method.Lines})");
+
+    [Theory]
+    [InlineData(4, "    public int Of(int x)", "    {", "        // one", "    }", "", "    public int Other => 1;")]
+    [InlineData(2, "    private static bool Is(", "        int x) => x > 0;", "    private int _after;", "}")]
+    public void A_method_is_counted_to_its_end(int count, params string[] lines) =>
+        Assert.Equal(count, Assert.Single(Methods(lines)).Lines);
+
     // \d takes the digits of every script, which no parser of numbers of ours takes: found by fuzzing, three times.
     [Fact]
     public void Patterns_of_figures_take_0_to_9_alone() => Assert.Empty(
         from source in Sources("Core", "Law", "Products", "Composition", "Labels", "Checks", "Print", "Records", "App", "Cli", "Web")
         where source.Text.Split('\n').Any(l => l.Contains("\\d", StringComparison.Ordinal) && l.Contains('"'))
         select source.Name);
+
+    // A member stands four or eight blanks in, as the format has it, and ends where something else stands no deeper.
+    private static IEnumerable<(string Heading, int Lines)> Methods(string[] lines)
+    {
+        for (var at = 0; at < lines.Length; at++)
+        {
+            if (Method().Match(lines[at]) is not { Success: true } heading)
+                continue;
+            var blanks = heading.Groups["blanks"].Length;
+            var below = lines.Skip(at + 1).TakeWhile(l => l.Trim().Length == 0 || Blanks(l) > blanks
+                || (Blanks(l) == blanks && l.Trim()[0] is '{' or '}' or ')' or ']'));
+            yield return (lines[at].Trim(), 1 + below.Reverse().SkipWhile(l => l.Trim().Length == 0).Count());
+        }
+    }
+
+    private static int Blanks(string line) => line.Length - line.TrimStart().Length;
 
     private static IEnumerable<(string Name, string Text)> Sources(params string[] layers) => layers
         .SelectMany(l => Directory.EnumerateFiles(Path.Combine(Repository.Folder, "src", $"LabelForge.{l}"), "*.cs",
@@ -103,6 +132,9 @@ public partial class ConventionTests
             .Any(p => p is "obj" or "bin" or "Migrations"))
         .Order(StringComparer.Ordinal)
         .Select(f => (Path.GetFileName(f), File.ReadAllText(f)));
+
+    [GeneratedRegex(@"^(?<blanks> {4}| {8})(?:public|private|internal|protected)(?! (?:\w+ )*(?:class|record|struct) )\b[^=;]*\w(?:<[\w, ?]+>)?\(")]
+    private static partial Regex Method();
 
     [GeneratedRegex("Share|Percent|Fraction")]
     private static partial Regex ShareOrPercent();

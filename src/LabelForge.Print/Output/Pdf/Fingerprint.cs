@@ -30,7 +30,7 @@ internal sealed class Fingerprint
     }
 
     /// <summary>32 hexadecimal digits.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{_a ^ (_a >> 29):X16}{_b ^ (_b >> 31):X16}");
+    public override string ToString() => Invariant($"{_a ^ (_a >> 29):X16}{_b ^ (_b >> 31):X16}");
 
     private void Mix(ulong word)
     {

@@ -91,8 +91,7 @@ internal sealed class PdfWriter
             FlushWhenLong();
         }
         var id = _fingerprint.ToString();
-        _out.Add(Encoding.ASCII.GetBytes(string.Create(CultureInfo.InvariantCulture,
-            $"trailer\n<</Size {_places.Count}/Root {catalog} 0 R/Info {info} 0 R/ID[<{id}><{id}>]>>\nstartxref\n{at}\n%%EOF\n")));
+        _out.Add(Encoding.ASCII.GetBytes(Invariant($"trailer\n<</Size {_places.Count}/Root {catalog} 0 R/Info {info} 0 R/ID[<{id}><{id}>]>>\nstartxref\n{at}\n%%EOF\n")));
         Flush();
     }
 

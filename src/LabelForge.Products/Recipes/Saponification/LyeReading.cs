@@ -5,8 +5,6 @@ namespace LabelForge.Recipes.Saponification;
 /// <summary>Reads a material of kind lye.</summary>
 internal static class LyeReading
 {
-    private const string Example = "Write contains: Sodium Hydroxide (or Potassium Hydroxide) and its purity, for example: purity: 99 %";
-
     /// <summary>So many grams of a lye.</summary>
     /// <exception cref="InputException">It names no alkali, or two, or a solution does not say how strong it is.</exception>
     public static Lye Of(Material material, decimal grams, IngredientDictionary dictionary)

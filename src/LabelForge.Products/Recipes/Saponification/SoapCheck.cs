@@ -54,7 +54,7 @@ public static class SoapCheck
         var safe = 1 - (1 - superfat.Middle) / (1 - superfat.Least);
         var least = Math.Ceiling(safe * 1000) / 10;
         var weigh = $"Do not use the batch as it is; use at least {Grams(Spare(charge), up: true)} less lye" +
-            (least > 0 ? string.Create(CultureInfo.InvariantCulture, $", or a superfat of {least:0.#} % or more") : "");
+            (least > 0 ? Invariant($", or a superfat of {least:0.#} % or more") : "");
         return exact ? weigh + "." : weigh + "; or write the saponification value from each oil's certificate, which narrows the range.";
     }
 
