@@ -86,7 +86,8 @@ internal static class TableVerb
         if (asked is [var only] && GiftSet.Named(workshop, only) is { } known)
             return known with { Identity = words ?? known.Identity, Name = name ?? known.Name };
         return new GiftSet(name ?? throw new InputException("call.set-no-name"), name,
-            [.. Products(workshop, asked).Select(w => new SetItem(w.Product.Name, w.Count, 0))]) { Identity = words };
+            [.. Products(workshop, asked).Select(w => new SetItem(w.Product.Name, w.Count, 0))])
+        { Identity = words };
     }
 
     private static ImmutableArray<(Product Product, int Count)> Products(Workshop workshop, string[] asked) =>
