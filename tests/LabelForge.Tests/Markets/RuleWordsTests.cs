@@ -44,6 +44,7 @@ public sealed partial class RuleWordsTests
         {
             var (message, fix) = Found(rule).In("fr");
             Assert.Contains("C’est exigé, sauf si ", message, StringComparison.Ordinal);
+            Assert.Equal(rule.Unless.Length - 1, OtherCondition().Count(message));
             Assert.All(rule.Unless, e => Assert.DoesNotContain(e.Words, message, StringComparison.Ordinal));
             Assert.All(rule.Unless, e => Assert.DoesNotContain(e.Fact.Asks, fix, StringComparison.Ordinal));
             Assert.All(rule.Unless, e => Assert.Contains(e.Fact.Id, fix, StringComparison.Ordinal));
@@ -82,6 +83,9 @@ public sealed partial class RuleWordsTests
     private static Finding Found(Rule rule) => rule.Find("label", Arguments);
 
     private static HashSet<string> Named(string sentence) => [.. Argument().Matches(sentence).Select(m => m.Value)];
+
+    [GeneratedRegex(@"\S, ou si [^\s,]")]
+    private static partial Regex OtherCondition();
 
     [GeneratedRegex("A[0-9]")]
     private static partial Regex Argument();
