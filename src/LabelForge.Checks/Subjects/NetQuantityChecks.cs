@@ -9,8 +9,9 @@ internal static partial class NetQuantityChecks
 {
     public static void Check(CheckCase label)
     {
+        // In tenths of a gram, rounded apart: no figure of seven places, and never the same one twice.
         if (label.Product is { } product && product.Batch.Recipe.Net?.Mass is { } net && net > product.Batch.PerPiece)
-            label.Tell("net-quantity.overstated", product.Batch.Recipe.File, net,
+            label.Tell("net-quantity.overstated", product.Batch.Recipe.File, Mass.FromGrams(Math.Ceiling(net.Grams * 10) / 10),
                 Mass.FromGrams(Math.Floor(product.Batch.PerPiece.Grams * 10) / 10));
         if (label.Label.NetQuantity is not { } read)
         {

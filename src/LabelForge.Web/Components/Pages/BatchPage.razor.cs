@@ -184,7 +184,8 @@ public partial class BatchPage
 
     private async Task<string> Finish(FormWriter form)
     {
-        var made = Entry.At("made", () => Entry.CountOrNone(_made, Say["entry.pieces-out"]));
+        // Nothing written is not none: a lot that was closed without pieces has none to sell.
+        var made = Entry.At("made", () => _made.Trim() == "0" ? 0 : Entry.Count(_made, Say["entry.pieces-out"]));
         var rejected = Entry.At("rejected", () => Entry.CountOrNone(_rejected, Say["entry.pieces-not"]));
         decimal? grams = _yield.Trim().Length == 0 ? null : Entry.At("yield", () => Entry.Mass(_yield).Grams);
         form.Ask(Known(books => Slips.OfClosing(books, Lot, made, Options.Today(), Options.Today())));
