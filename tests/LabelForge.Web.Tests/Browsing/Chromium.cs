@@ -65,11 +65,12 @@ public sealed class Chromium : IAsyncLifetime
 public sealed class Window : IAsyncDisposable
 {
     private readonly PageServer _server;
+    private readonly bool _isBeside;
     private readonly IBrowserContext _context;
     private readonly List<string> _complaints = [];
 
-    private Window(PageServer server, IBrowserContext context, IPage page, string folder) =>
-        (_server, _context, Page, Folder) = (server, context, page, folder);
+    private Window(PageServer server, bool isBeside, IBrowserContext context, IPage page, string folder) =>
+        (_server, _isBeside, _context, Page, Folder) = (server, isBeside, context, page, folder);
 
     public IPage Page { get; }
 
@@ -95,6 +96,16 @@ public sealed class Window : IAsyncDisposable
             Today = () => new DateOnly(2026, 11, 25),
             WriteSample = WriteExample,
         });
+        return await OnAsync(browser, server, isBeside: false, folder, width, scheme, bypassPolicy);
+    }
+
+    /// <summary>Another browser's window on the same page, with the policy in force; the page goes on when it is closed.</summary>
+    public Task<Window> BesideAsync(Chromium chromium) =>
+        OnAsync(chromium.Browser, _server, isBeside: true, Folder, 1280, ColorScheme.Light, bypassPolicy: false);
+
+    private static async Task<Window> OnAsync(IBrowser browser, PageServer server, bool isBeside, string folder, int width,
+        ColorScheme scheme, bool bypassPolicy)
+    {
         var context = await browser.NewContextAsync(new BrowserNewContextOptions
         {
             ViewportSize = new ViewportSize { Width = width, Height = 800 },
@@ -106,7 +117,7 @@ public sealed class Window : IAsyncDisposable
         context.SetDefaultTimeout(180_000);
         await context.APIRequest.GetAsync(server.Entrance.ToString());
         var page = await context.NewPageAsync();
-        var window = new Window(server, context, page, folder);
+        var window = new Window(server, isBeside, context, page, folder);
         page.Console += (_, message) =>
         {
             if (message.Type == "error")
@@ -167,6 +178,8 @@ public sealed class Window : IAsyncDisposable
     {
         await TellLastAsync();
         await _context.DisposeAsync();
+        if (_isBeside)
+            return;
         await _server.DisposeAsync();
         Directory.Delete(Folder, recursive: true);
     }

@@ -8,7 +8,7 @@ namespace LabelForge.Web.Tests.Browsing;
 
 /// <summary>
 /// Every page of a filled workshop, gone to once and looked at in every way: wide and light, narrow and dark, with letters twice as large,
-/// on the narrowest screen, and with axe. Going there is what costs; the tests ask what was found.
+/// on the narrowest screen, and with axe; then once more in French. Going there is what costs; the tests ask what was found.
 /// </summary>
 public sealed partial class PageWalk
 {
@@ -53,6 +53,9 @@ public sealed partial class PageWalk
 
         /// <summary>However wide: what the browser complained of.</summary>
         Complaint,
+
+        /// <summary>In French, with the policy in force.</summary>
+        French,
     }
 
     /// <summary>What was found wrong, page by page; the first who asks walks.</summary>
@@ -75,7 +78,26 @@ public sealed partial class PageWalk
         foreach (var route in Routes.All)
             await VisitAsync(window, route, found);
         found.AddRange(window.Complaints.Select(c => (Seen.Complaint, c)));
+        await using var beside = await window.BesideAsync(chromium);
+        found.AddRange((await InFrenchAsync(beside)).Select(w => (Seen.French, w)));
         return found.ToLookup(f => f.Seen, f => f.What);
+    }
+
+    // After all was seen in English: the language is the program's own. The labels are drawn by now, and no window knows the other's.
+    private static async Task<IReadOnlyList<string>> InFrenchAsync(Window window)
+    {
+        var pot = FilledBooks.BeginPot(window.Folder);
+        await English.LeaveAsync(window);
+        var found = new List<string>();
+        foreach (var route in (string[])[.. Routes.All, $"/pour?pot={pot}"])
+        {
+            await window.GoAsync(route);
+            if (route == "/papers")
+                await window.Page.SelectOptionAsync("#of-product", "lip-balm");
+            await window.SettleAsync();
+            found.AddRange(await English.OnAsync(window.Page, route));
+        }
+        return [.. found, .. window.Complaints];
     }
 
     private static async Task VisitAsync(Window window, string route, List<(Seen Seen, string What)> found)
