@@ -110,13 +110,13 @@ public static partial class CertificateText
 
     // IFRA Standards since the 49th Amendment: categories 1 to 12, some with a letter. Older
     // papers' "class" has other categories, and is not read.
-    [GeneratedRegex(@"^\W{0,3}(?:IFRA\s+)?cat(?:egory|\.)?\s*(?<number>1[0-2]|[1-9])\s?\.?\s?\(?(?<letter>[A-D](?![A-Za-z]))?\)?(?![0-9.,]*[0-9]\s*%)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^\W{0,3}(?:IFRA\s+)?cat(?:egory|\.)?\s*(?<number>1[0-2]|[1-9])\s?\.?\s?\(?(?<letter>[A-D](?![A-Za-z]))?\)?(?![0-9.,]*[0-9]\s*%)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex CategoryRow();
 
-    [GeneratedRegex(@"(?<figure>[0-9]{1,3}(?:[.,][0-9]{1,8})?)\s*%", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?<figure>[0-9]{1,3}(?:[.,][0-9]{1,8})?)\s*%", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Percent();
 
-    [GeneratedRegex(@"(?:^|\s)(?<figure>[0-9]{1,3}(?:[.,][0-9]{1,8})?)$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?:^|\s)(?<figure>[0-9]{1,3}(?:[.,][0-9]{1,8})?)$", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex LastFigure();
 
     [GeneratedRegex(@"\b(?:not restricted|no restriction|unrestricted|no limit)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant,
@@ -124,16 +124,16 @@ public static partial class CertificateText
     private static partial Regex NotRestricted();
 
     [GeneratedRegex(@"\b(?:not permitted|not allowed|not approved|not recommended|not supported|prohibited|do not use)\b",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex NotPermitted();
 
-    [GeneratedRegex(@"\b[0-9]{2,7}-[0-9]{2}-[0-9]\b", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"\b[0-9]{2,7}-[0-9]{2}-[0-9]\b", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex CasNumbers();
 
     // The name ends where a figure, a sign or a bracketed number begins.
-    [GeneratedRegex(@"^(?<name>[A-Za-z0-9α-ωΑ-Ω,'’\-()/ ]*?[A-Za-z)])\W*(?=\s[<>≤≥(]?\s?[0-9]|$)", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?<name>[A-Za-z0-9α-ωΑ-Ω,'’\-()/ ]*?[A-Za-z)])\W*(?=\s[<>≤≥(]?\s?[0-9]|$)", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex NameRow();
 
-    [GeneratedRegex(@"(?<sign><=|<|≤)?\s*(?<low>[0-9]{1,7}(?:[.,][0-9]{1,8})?)\s*%?\s*(?:(?:-|–|to)\s*(?<high>[0-9]{1,7}(?:[.,][0-9]{1,8})?)\s*)?(?<unit>%|ppm\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?<sign><=|<|≤)?\s*(?<low>[0-9]{1,7}(?:[.,][0-9]{1,8})?)\s*%?\s*(?:(?:-|–|to)\s*(?<high>[0-9]{1,7}(?:[.,][0-9]{1,8})?)\s*)?(?<unit>%|ppm\b)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex ShareOf();
 }

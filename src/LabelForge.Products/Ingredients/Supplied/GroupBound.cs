@@ -32,6 +32,6 @@ internal static partial class GroupBound
 
     [GeneratedRegex(@"(?:(?:and|also|it|which)\s+)*(?:(?:contains?|containing|with|and)\s*:?\s*)?(?:(?:less than|not more than|no more "
         + @"than|up to|at most|under|below|max(?:imum|\.)?(?:\s+of)?|<=|<)\s*(?<most>[0-9]{1,3}(?:[.,][0-9]+)?)" + Percent
-        + @"(?:or less\s*)?(?:each\s*)?of(?:\s+(?:each|any|all))?(?:\s+of)?(?:\s+(?:the\s+following|these|the\s+rest))?(?:\s+ingredients?)?\s*:?|(?<most>[0-9]{1,3}(?:[.,][0-9]+)?)" + Percent + @"or less\s*(?:each\s*)?(?:of)?(?:\s+(?:each|any|all))?(?:\s+of)?(?:\s+the following)?(?:\s+ingredients?)?\s*:|the following(?:\s+ingredients)? (?:at|are|in)(?: less than| under| below| <=?)?\s*(?<most>[0-9]{1,3}(?:[.,][0-9]+)?)" + Percent + @"(?:or less\s*)?(?:each)?\s*:)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+        + @"(?:or less\s*)?(?:each\s*)?of(?:\s+(?:each|any|all))?(?:\s+of)?(?:\s+(?:the\s+following|these|the\s+rest))?(?:\s+ingredients?)?\s*:?|(?<most>[0-9]{1,3}(?:[.,][0-9]+)?)" + Percent + @"or less\s*(?:each\s*)?(?:of)?(?:\s+(?:each|any|all))?(?:\s+of)?(?:\s+the following)?(?:\s+ingredients?)?\s*:|the following(?:\s+ingredients)? (?:at|are|in)(?: less than| under| below| <=?)?\s*(?<most>[0-9]{1,3}(?:[.,][0-9]+)?)" + Percent + @"(?:or less\s*)?(?:each)?\s*:)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Said();
 }

@@ -102,16 +102,16 @@ public sealed partial class OtherNames
             .DistinctBy(r => Folded(r.Needed("name")))
             .ToFrozenDictionary(r => Folded(r.Needed("name")), r => r.Needed("source").Length > 0 ? r.Needed("ingredient") : "");
 
-    [GeneratedRegex(@"^(?:ext\.?\s*)?(?:F\.?\s*D\.?\s*(?:&|and|\+)?\s*C\.?|D\.?\s*(?:&|and|\+)\s*C\.?|FDC|DC)\s*[-.]?\s*(?<hue>blue|red|yellow|green|orange|violet|black|brown)\s*[-,.]?\s*(?:no\.?|nr\.?|number|#|№)?\s*(?<number>[0-9]{1,2})(?<lake>\s*,?\s*(?:\(?(?:al|alum|aluminum|aluminium)\.?\)?\s*)?lake)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?:ext\.?\s*)?(?:F\.?\s*D\.?\s*(?:&|and|\+)?\s*C\.?|D\.?\s*(?:&|and|\+)\s*C\.?|FDC|DC)\s*[-.]?\s*(?<hue>blue|red|yellow|green|orange|violet|black|brown)\s*[-,.]?\s*(?:no\.?|nr\.?|number|#|№)?\s*(?<number>[0-9]{1,2})(?<lake>\s*,?\s*(?:\(?(?:al|alum|aluminum|aluminium)\.?\)?\s*)?lake)?$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Certified();
 
     [GeneratedRegex(@"^(?<name>[\p{L}][\p{L} .&-]*?)\s*[,:-]?\s*C\.?\s?I\.?\s*(?:no\.?\s*)?(?<number>[0-9]{5})(?::[0-9])?$",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Numbered();
 
-    [GeneratedRegex(@"^(?<one>[^()\[\]]+?)\s*[(\[](?<two>[^()\[\]]+)[)\]]$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"^(?<one>[^()\[\]]+?)\s*[(\[](?<two>[^()\[\]]+)[)\]]$", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Bracketed();
 
-    [GeneratedRegex(@"\s*/\s*|\s+-\s+|\s*=\s*", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"\s*/\s*|\s+-\s+|\s*=\s*", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex PairSigns();
 }

@@ -167,10 +167,10 @@ public static partial class SafetySheet
     [GeneratedRegex(@"[ \t\u00A0]+")]
     private static partial Regex Blanks();
 
-    [GeneratedRegex(@"(?:^|\n)[^\S\n]*(?:section|abschnitt|rubrique|secci[oó]n|sezione|rubriek|sekcja)?\s*3\s*[.:)\-–]?\s*(?:composition|information on ingr|zusammensetzung|composici[oó]n|composizione|samenstelling|sk[lł]ad)[^\n]*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?:^|\n)[^\S\n]*(?:section|abschnitt|rubrique|secci[oó]n|sezione|rubriek|sekcja)?\s*3\s*[.:)\-–]?\s*(?:composition|information on ingr|zusammensetzung|composici[oó]n|composizione|samenstelling|sk[lł]ad)[^\n]*", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Begin();
 
-    [GeneratedRegex(@"\n[^\S\n]*(?:section|abschnitt|rubrique|secci[oó]n|sezione|rubriek|sekcja)?\s*4\s*[.:)\-–]?\s*(?:first|erste|premiers|primeros|misure|eerste|[sś]rodki)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"\n[^\S\n]*(?:section|abschnitt|rubrique|secci[oó]n|sezione|rubriek|sekcja)?\s*4\s*[.:)\-–]?\s*(?:first|erste|premiers|primeros|misure|eerste|[sś]rodki)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex End();
 
     [GeneratedRegex(@"^(?:3\.[0-9]|chemical name|hazardous|components?\b.*\bcas|ingredients?\b.*\bcas|name\b.*\bcas|substances?$|mixtures?$|gemische?$|m[eé]langes?$|full text|additional|note)", RegexOptions.IgnoreCase)]
@@ -178,17 +178,17 @@ public static partial class SafetySheet
 
     [GeneratedRegex(@"^(?<key>(?:chemical |substance |component |ingredient |inci |product "
         + @")?name|component|substance|ingredient|stoffname|bezeichnung|nom(?: chimique)?|nombre|nome|naam|nazwa|cas(?:[ "
-        + @"-]*(?:no|nr|number|nummer))?\.?|ec(?:[ -]*(?:no|number))?\.?|reach[^:]*|index[^:]*|classification[^:]*|conc(?:entration|\.)?[^:]*|konzentration[^:]*|gehalt[^:]*|content[^:]*|weight[^:]*|share[^:]*|amount[^:]*|% ?(?:w/w|by weight)?)\s*:\s*(?<value>.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+        + @"-]*(?:no|nr|number|nummer))?\.?|ec(?:[ -]*(?:no|number))?\.?|reach[^:]*|index[^:]*|classification[^:]*|conc(?:entration|\.)?[^:]*|konzentration[^:]*|gehalt[^:]*|content[^:]*|weight[^:]*|share[^:]*|amount[^:]*|% ?(?:w/w|by weight)?)\s*:\s*(?<value>.*)$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Field();
 
     [GeneratedRegex(@"(?:CAS(?:[\s-]*(?:no|number|nr|#))?\.?\s*[:#]?\s*)?(?<![0-9-])(?<cas>[0-9]{2,7}-[0-9][0-9]-[0-9])(?![0-9-])",
         RegexOptions.IgnoreCase)]
     private static partial Regex CasText();
 
-    [GeneratedRegex(@"(?:EC|EINECS|EG|CE)(?:[\s-]*(?:no|number|nr|#))?\.?\s*:?\s*[0-9]{3}-[0-9]{3}-[0-9]|\b[0-9]{3}-[0-9]{3}-[0-9]\b|\b[0-9]{3}-[0-9]{3}-[0-9][0-9]-[0-9]\b|(?:REACH[^0-9]*)?\b01-[0-9]{10}-[0-9][0-9](?:-\w{4})?|\b(?:skin|eye|acute|aquatic|met|ox|flam|stot|resp|repr|muta|carc|asp)\.?\s*(?:irrit|dam|corr|tox|sens|chronic|acute|liq|sol|se|re)?\.?\s*(?:tox\.?)?\s*[0-9][ABC]?\b|\b(?:EU)?[HP][0-9]{3}[A-Za-z]?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?:EC|EINECS|EG|CE)(?:[\s-]*(?:no|number|nr|#))?\.?\s*:?\s*[0-9]{3}-[0-9]{3}-[0-9]|\b[0-9]{3}-[0-9]{3}-[0-9]\b|\b[0-9]{3}-[0-9]{3}-[0-9][0-9]-[0-9]\b|(?:REACH[^0-9]*)?\b01-[0-9]{10}-[0-9][0-9](?:-\w{4})?|\b(?:skin|eye|acute|aquatic|met|ox|flam|stot|resp|repr|muta|carc|asp)\.?\s*(?:irrit|dam|corr|tox|sens|chronic|acute|liq|sol|se|re)?\.?\s*(?:tox\.?)?\s*[0-9][ABC]?\b|\b(?:EU)?[HP][0-9]{3}[A-Za-z]?\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex Others();
 
-    [GeneratedRegex(@"(?<![\w.,-])(?<sign>>=|<=|[<>≤≥])?\s*(?<low>[0-9]{1,3}(?:[.,][0-9]{1,4})?)\s*(?<unit>%)?\s*(?:(?:-|to|–|…|\.\.)\s*(?:<=|>=|[<>≤≥])?\s*(?<high>[0-9]{1,3}(?:[.,][0-9]{1,4})?)\s*)?(?<unit>%)?(?![\w-])", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex(@"(?<![\w.,-])(?<sign>>=|<=|[<>≤≥])?\s*(?<low>[0-9]{1,3}(?:[.,][0-9]{1,4})?)\s*(?<unit>%)?\s*(?:(?:-|to|–|…|\.\.)\s*(?:<=|>=|[<>≤≥])?\s*(?<high>[0-9]{1,3}(?:[.,][0-9]{1,4})?)\s*)?(?<unit>%)?(?![\w-])", RegexOptions.CultureInvariant, 20_000)]
     private static partial Regex ShareText_();
 
     [GeneratedRegex(@"[\s,;|]*(?:CAS(?:[\s-]*(?:no|number|nr))?\.?\s*:?|\(\s*\)|\[\s*\])\s*$", RegexOptions.IgnoreCase)]
