@@ -32,8 +32,8 @@ internal static class PreservationChecks
         label.Tell("preservation.not-measured", facts.Batch.Recipe.File);
     }
 
-    // A list shows no shares, but what stands among the first names is much of the product, and a liquid of it is no bar. Soap itself and
-    // alcohol keep it, and a name that nobody knows may be what does. Common practice.
+    // A list shows no shares, but what stands among the first names is much of the product, and a liquid of it is no bar.
+    // Soap itself and alcohol keep it, and a name that nobody knows may be what does. Common practice.
     private const int MuchOfIt = 3;
 
     private static void Named(CheckCase label)
@@ -45,7 +45,8 @@ internal static class PreservationChecks
         label.Tell("preservative.missing", "ingredients", names.First(n => IsWatery(n.Known)).Name);
     }
 
-    private static bool Keeps(Ingredient known) => known.Roles.Contains(IngredientRole.Preservative) || known.Roles[0] == IngredientRole.Soap
+    private static bool Keeps(Ingredient known) =>
+        known.Roles.Contains(IngredientRole.Preservative) || known.Roles[0] == IngredientRole.Soap
         || known.Us.StartsWith("Alcohol", StringComparison.Ordinal) || known.Us.StartsWith("SD Alcohol", StringComparison.Ordinal);
 
     // Water itself, and what is nearly all water: flower waters, juices and milks.

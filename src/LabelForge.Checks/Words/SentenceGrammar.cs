@@ -28,13 +28,15 @@ internal sealed class SentenceGrammar
     private readonly Lazy<Regex> answers;
     private readonly Lazy<Regex> givesBefore;
     private readonly Lazy<Regex> givesAfter;
+    private readonly Lazy<Regex> thing;
     private readonly Lazy<Regex> sensed;
     private readonly Lazy<Regex> scent;
 
     private SentenceGrammar(YamlRecord record)
     {
         record.OnlyKeys("id", "small", "not", "not near", "not after", "only", "but", "or", "warns first", "warns", "warns not", "figures",
-            "places", "houses", "answers", "gives", "lacks", "lacking", "added", "and", "times", "presents", "senses", "scents");
+            "places", "houses", "answers", "gives", "lacks", "lacking", "added", "and", "times", "presents", "senses", "scents",
+            "things");
         Language = record.Text("id", "en");
         string List(string key) =>
         $"(?:{string.Join('|', record.Texts(key, "[not]").OrderByDescending(w => w.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";
@@ -51,6 +53,7 @@ internal sealed class SentenceGrammar
         var word = $@"(?!{List("times")}(?!\p{{L}}))\p{{L}}+";
         figure = new(() => At(
             $@"^(?:(?:\W+{word}){{0,2}}?\W+{List("figures")}|(?:\s+[\p{{L}}']+){{0,5}}?\s+{List("presents")})(?!\p{{L}})"));
+        thing = new(() => Words(List("things")));
         sensed = new(() => At($@"(?<!\p{{L}}){List("senses")}(?:\s+(?!{List("and")}(?!\p{{L}})){List("small")}){{0,2}}(?:\s+|')$"));
         scent = new(() => At($@"^[\s,:]+{List("scents")}(?!\p{{L}})"));
         placeAfter = new(() => At($@"^[\s-]+(?=\p{{Lu}}){List("places")}(?!\p{{L}})"));
@@ -122,6 +125,9 @@ internal sealed class SentenceGrammar
 
     /// <summary>Research or charity, named after a word.</summary>
     public Regex GivesAfter => givesAfter.Value;
+
+    /// <summary>What a story wounds and heals.</summary>
+    public Regex Thing => thing.Value;
 
     /// <summary>What tells that a thing smells or is called like the word after it; held against the text before that.</summary>
     public Regex Sensed => sensed.Value;

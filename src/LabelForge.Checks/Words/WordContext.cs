@@ -18,13 +18,15 @@ internal static partial class WordContext
 {
     /// <summary>Whether the words claim nothing where they stand.</summary>
     public static bool ClaimsNothing(ClaimPlace place) =>
-        place.Grammars.Any(g => Warns(place, g) || Denies(place, g) || AnsweredNo(place, g) || IsName(place, g) || Gives(place, g) || IsScent(place, g));
+        place.Grammars.Any(g => Warns(place, g) || Denies(place, g) || AnsweredNo(place, g) || IsName(place, g) || Gives(place, g)
+            || IsScent(place, g));
 
     /// <summary>Whether it is asked, and the answer denies it: "Is it vegan? No."</summary>
     public static bool IsAnsweredNo(ClaimPlace place) => place.Grammars.Any(g => AnsweredNo(place, g));
 
     /// <summary>Whether what the words act on makes them a figure of speech: "heals the soul".</summary>
-    public static bool IsFigure(ClaimPlace place) => place.Grammars.Any(g => g.Figure.IsMatch(place.After));
+    public static bool IsFigure(ClaimPlace place) =>
+        place.Grammars.Any(g => g.Figure.IsMatch(place.After) || g.Thing.IsMatch(place.Words));
 
     private static bool Warns(ClaimPlace place, SentenceGrammar grammar) =>
         (grammar.WarnsFirst.IsMatch(place.Sentence) || grammar.Warns.IsMatch(place.Sentence)) && !grammar.WarnsNot.IsMatch(place.Sentence);

@@ -47,4 +47,23 @@ public sealed class OtherLanguageTests(ITestOutputHelper output)
         }
         Assert.True(wrong.Count == 0, $"{wrong.Count}\n{string.Join('\n', wrong)}");
     }
+
+    // Both ways, by the words themselves: whatever is done to whatever ails is told, and what ails is not told alone.
+    [Fact]
+    public void What_is_done_to_what_ails_is_told_and_what_ails_is_not_told_alone()
+    {
+        var wrong = new List<string>();
+        var all = YamlRecord.Embedded("markets/Words/claims-other-languages.yaml");
+        static string[] Words(YamlRecord held, string key) => [.. held.Texts(key, "").Select(w => w.Replace("*", ""))];
+        string[] drugs = [.. all.SelectMany(r => Words(r, "drug"))];
+        foreach (var held in all)
+        {
+            var (language, acts, ails) = (held.Text("language", ""), Words(held, "acts"), Words(held, "ails"));
+            var label = string.Join('\n', Read("other-languages").Where(s => s.Language == language && !s.IsClaim).Select(s => s.Text));
+            bool IsTold(string text) => OtherLanguageClaims.In(new ClaimText(text), $"{label}\n{text}").Any();
+            wrong.AddRange(ails.Select((ill, i) => $"{acts[i % acts.Length]} {ill}").Where(t => !IsTold(t)).Select(t => $"{language}: {t}"));
+            wrong.AddRange(ails.Where(ill => !drugs.Concat(acts).Any(ill.Contains) && IsTold(ill)).Select(t => $"{language} alone: {t}"));
+        }
+        Assert.True(wrong.Count == 0, $"{wrong.Count}\n{string.Join('\n', wrong)}");
+    }
 }
