@@ -23,7 +23,7 @@ internal static class Entry
 
     /// <summary>Writes what fields may be to blame for, as an amount that is more than there is.</summary>
     /// <param name="write">Writes it.</param>
-    /// <param name="blamed">How the code of a problem begins, and the id of the field to blame for it; anything else is no field's.</param>
+    /// <param name="blamed">How the code of a problem begins, and the id of the field to blame; anything else is no field's.</param>
     public static async Task<T> At<T>(Func<Task<T>> write, params (string Kind, string Field)[] blamed)
     {
         try
