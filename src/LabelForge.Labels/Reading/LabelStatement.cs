@@ -122,20 +122,8 @@ public sealed partial record LabelStatement(
             && !BusinessReader.IsCorporate(taking)
             && StandsApart(text.Text, taking) && IdentityReader.Read(taking, null) is not null)
             (identity, business) = (IdentityReader.Read(text.Without(taken.Except(business.Spans)), null), business with { Name = null });
-        if (business.Name is null && contact.NameIn(text.Text, identity?.Span) is { } own)
-            business = business with { Name = own };
-        if (business.Name is null
-            && addresses.All(a => a.Name is null)
-            && ingredients is not null
-            && BusinessReader.NameAfter(text.Without(taken), ingredients.Span.End, identity?.Span) is { } last)
-            business = business with { Name = last };
-        if (business.Name is null
-            && addresses.Length > 0
-            && addresses.All(a => a.Name is null)
-            && BusinessReader.NameByTrade(text.Without(taken)) is { } trade)
-            business = business with { Name = trade };
-        if (business.Name is null && addresses.All(a => a.Name is null) && LegalForms.NameIn(text.Without(taken)) is { } legal)
-            business = business with { Name = legal };
+        if (business.Name is null)
+            business = business with { Name = NameElsewhere(text, rest, contact, identity, addresses, ingredients) };
         IEnumerable<TextSpan> Said(ImmutableArray<TextSpan> places) =>
             places.SelectMany(p => AddressReader.WithoutSentences(text.Text, p));
         var names = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().ToArray();
@@ -147,12 +135,25 @@ public sealed partial record LabelStatement(
             MayBeLot = lot is null
                 ? LotReader.Elsewhere(text.Text) ?? Leftovers.Lot(text.Without([.. taken, .. addresses.Select(a => a.Span)]))
                 : null,
-            MayBeAddress = addresses.IsEmpty ? Leftovers.Address(text.Without(taken)) : null,
-            Brand = BusinessReader.NameAtHead(text.Without(taken), identity?.Span),
+            MayBeAddress = addresses.IsEmpty ? Leftovers.Address(rest) : null,
+            Brand = BusinessReader.NameAtHead(rest, identity?.Span),
             Strays = WordAccount.Of(text, Said([.. taken, .. addresses.Select(a => a.Span)]), identity?.Span,
                 [.. Said([.. business.Spans, .. contact.Spans, .. addresses.Select(a => a.Span)])], names, dictionary,
                 ingredients?.Items ?? []),
         };
+    }
+
+    // A business's name where it stands beside no address: at its contact, after the list, by its trade or its legal form.
+    private static string? NameElsewhere(LabelText text, string rest, ContactRead contact, IdentityRead? identity,
+        ImmutableArray<AddressRead> addresses, IngredientListRead? ingredients)
+    {
+        if (contact.NameIn(text.Text, identity?.Span) is { } own)
+            return own;
+        if (addresses.Any(a => a.Name is not null))
+            return null;
+        return (ingredients is null ? null : BusinessReader.NameAfter(rest, ingredients.Span.End, identity?.Span))
+            ?? (addresses.Length > 0 ? BusinessReader.NameByTrade(rest) : null)
+            ?? LegalForms.NameIn(rest);
     }
 
     // "Made in Canada", "Fabricat în Regatul Unit": words for it with a country after them, or in English any place.
