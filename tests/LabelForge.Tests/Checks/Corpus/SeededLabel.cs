@@ -12,10 +12,12 @@ namespace LabelForge.Tests.Checks.Corpus;
 /// <param name="Market">The market it is judged in.</param>
 /// <param name="Seeded">The rules that a defect was seeded for.</param>
 /// <param name="Reading">What was read.</param>
-/// <param name="Found">What was found.</param>
-internal sealed record SeededLabel(string File, Market Market, IReadOnlySet<string> Seeded, LabelStatement Reading,
-    IReadOnlyList<Finding> Found)
+/// <param name="Report">What is told of it.</param>
+internal sealed record SeededLabel(string File, Market Market, IReadOnlySet<string> Seeded, LabelStatement Reading, CheckReport Report)
 {
+    /// <summary>What was found.</summary>
+    public IReadOnlyList<Finding> Found => Report.Findings;
+
     private static readonly DateOnly On = new(2026, 11, 25);
 
     /// <summary>All labels of the corpus.</summary>
@@ -33,6 +35,6 @@ internal sealed record SeededLabel(string File, Market Market, IReadOnlySet<stri
         var reading = LabelStatement.Read(LabelText.Of(parts[1], Path.GetFileName(path)), IngredientDictionary.Shipped);
         var market = MarketBook.Shipped.Find(head.GetValueOrDefault("market", "us")).OrRefuse();
         return new(Path.GetFileName(path), market, seeded, reading,
-            LabelCheck.Run(LabelJudgement.Of(reading, null, soldAs, null, On), market).Findings);
+            LabelCheck.Run(LabelJudgement.Of(reading, null, soldAs, null, On), market));
     }
 }

@@ -34,8 +34,24 @@ public sealed class FreshRecipeTests(ITestOutputHelper output)
     [Theory]
     [InlineData("first")]
     public void Each_defect_that_words_can_show_is_told_of_the_label_read_as_words(string set) =>
-        Compare(set, facts => LabelCheck.Run(LabelJudgement.Of(Reading(facts), null, facts.Batch.Recipe.SoldAs, null, On),
-            facts.Declaration.Market), Compared.Except(OfTheRecipeAlone));
+        Compare(set, LabelReport, Compared.Except(OfTheRecipeAlone));
+
+    /// <summary>Whole reports of a set: of each recipe in each market, and of its label read as words.</summary>
+    internal static IReadOnlyList<(string Of, CheckReport Report)> Reports(string set)
+    {
+        using var folder = new BenchFolder();
+        var recipes = FreshRecipe.Write(set, folder);
+        var workshop = Workshop.Open(folder.Path);
+        return
+        [
+            .. recipes.SelectMany(_ => Market.All, (recipe, market) => (recipe.Id, CheckedRecipe.FactsOf(workshop, recipe.Id, market, On)))
+                .SelectMany<(string Id, RecipeFacts Facts), (string, CheckReport)>(r =>
+                    [(r.Id, RecipeCheck.Run(r.Facts)), ($"{r.Id}, its label", LabelReport(r.Facts))]),
+        ];
+    }
+
+    private static CheckReport LabelReport(RecipeFacts facts) =>
+        LabelCheck.Run(LabelJudgement.Of(Reading(facts), null, facts.Batch.Recipe.SoldAs, null, On), facts.Declaration.Market);
 
     private void Compare(string set, Func<RecipeFacts, CheckReport> judge, ImmutableHashSet<string> compared)
     {
