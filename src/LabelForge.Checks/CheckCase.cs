@@ -91,8 +91,10 @@ public sealed class CheckCase
     }
 
     /// <summary>The same label, nothing found yet, as another kind of product.</summary>
-    public CheckCase As(ProductKind kind) =>
-        new(Label, Rules)
+    /// <param name="kind">The kind; null where nothing tells.</param>
+    /// <param name="label">What another part of it says; null for the same.</param>
+    internal CheckCase As(ProductKind? kind, LabelStatement? label = null) =>
+        new(label ?? Label, Rules)
         {
             Product = Product,
             Kind = kind,

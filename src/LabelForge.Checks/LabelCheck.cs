@@ -58,13 +58,7 @@ public static class LabelCheck
         var before = label.Label.OtherLists.Append(label.Label.Ingredients!).Select(l => l.Span.End).Where(e => e <= list.Span.Start)
             .DefaultIfEmpty(0).Max();
         var kind = IdentityReader.Read(label.Label.Text.Text[before..list.Span.Start], null)?.Kind;
-        var other = new CheckCase(label.Label with { Ingredients = list, OtherLists = [label.Label.Ingredients!] }, label.Rules)
-        {
-            Kind = kind,
-            Facts = label.Facts,
-            SoldAs = label.SoldAs,
-            MeantAs = label.MeantAs,
-        };
+        var other = label.As(kind, label.Label with { Ingredients = list, OtherLists = [label.Label.Ingredients!] });
         foreach (var subject in OfNames)
             subject(other);
         label.TakeNew(other);

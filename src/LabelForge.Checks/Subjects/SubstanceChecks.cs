@@ -27,10 +27,7 @@ internal static partial class SubstanceChecks
     private static void OfComposition(CheckCase label, RecipeFacts facts, SubstanceTable table)
     {
         var touched = facts.Finished.Substances
-            .SelectMany(s => Settled(table.Of(s.Name, s.Entry)
-                .Where(r => r.From is null || r.From <= label.Rules.Day)
-                .Select(r => (Rule: r, Covers: ProductGroup.Covers(facts.Kind, r.Groups))), facts.Kind)
-                .Select(r => new Hit(s, r.Rule, r.Covers)))
+            .SelectMany(s => Rows(label, table, s.Name, s.Entry).Select(r => new Hit(s, r.Rule, r.Covers)))
             .ToArray();
         var told = new HashSet<(string, string)>();
         foreach (var hit in touched)
@@ -85,8 +82,7 @@ internal static partial class SubstanceChecks
                 && !table.Colours.Contains(ColourIndexNumber.Parse(number.Groups["digits"].Value).Value))
                 label.TellBy(Basis.Text, "colour.not-permitted/unlisted", item.Name, item.Name,
                     "Regulation (EC) No 1223/2009, Annex IV, does not list it");
-            foreach (var (rule, covers) in Settled(table.Of(item.Name, item.Known)
-                .Where(r => r.From is null || r.From <= label.Rules.Day).Select(r => (r, Covers(label, r))), label.Kind))
+            foreach (var (rule, covers) in Rows(label, table, item.Name, item.Known))
             {
                 if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition
                     && covers != Applies.No)
@@ -107,13 +103,16 @@ internal static partial class SubstanceChecks
             ? Applies.Yes
         : Applies.Perhaps;
 
-    // What is forbidden in one kind of product is no more asked for as an "if" where the product is of that kind, or may be.
-    private static IEnumerable<(SubstanceRule Rule, Applies Covers)> Settled(IEnumerable<(SubstanceRule Rule, Applies Covers)> rows,
-        ProductKind? kind)
+    // The rows in force that touch a name. What is forbidden in one kind of product is no more asked for as an "if" where the
+    // product is of that kind, or may be.
+    private static IEnumerable<(SubstanceRule Rule, Applies Covers)> Rows(CheckCase label, SubstanceTable table, string name,
+        Ingredient? known)
     {
-        var all = rows.ToArray();
+        var all = table.Of(name, known).Where(r => r.From is null || r.From <= label.Rules.Day)
+            .Select(r => (Rule: r, Covers: Covers(label, r))).ToArray();
         return all.Where(r => r.Rule.Verdict != SubstanceVerdict.ProhibitedIf || !all.Any(o => o.Rule.Reference == r.Rule.Reference
-            && o.Rule.Verdict == SubstanceVerdict.Not && (o.Covers == Applies.Yes || (o.Covers == Applies.Perhaps && kind is not null))));
+            && o.Rule.Verdict == SubstanceVerdict.Not
+            && (o.Covers == Applies.Yes || (o.Covers == Applies.Perhaps && label.Kind is not null))));
     }
 
     private static void OneNamed(CheckCase label, string name, SubstanceRule rule, Applies covers)
