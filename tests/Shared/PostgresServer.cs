@@ -32,7 +32,7 @@ public sealed class PostgresServer : IDisposable
     }
 
     /// <summary>Whether the machine has one.</summary>
-    public static bool IsInstalled => OperatingSystem.IsLinux() && File.Exists(Program("initdb"));
+    public static bool IsInstalled => OperatingSystem.IsLinux() && InstalledProgram.IsProgram(Program("initdb"));
 
     private static string[] Nobody =>
         Environment.UserName == "root" ? ["setpriv", "--reuid=nobody", "--regid=nogroup", "--clear-groups", "env", "HOME=/tmp"] : [];
@@ -63,7 +63,7 @@ public sealed class PostgresServer : IDisposable
         (Directory.Exists("/usr/lib/postgresql")
             ? Directory.EnumerateDirectories("/usr/lib/postgresql").OrderDescending()
             : Enumerable.Empty<string>())
-            .Select(d => $"{d}/bin/{name}").FirstOrDefault(File.Exists) ?? $"/usr/local/bin/{name}";
+            .Select(d => $"{d}/bin/{name}").FirstOrDefault(InstalledProgram.IsProgram) ?? $"/usr/local/bin/{name}";
 
     private static void Run(params string[] call)
     {
