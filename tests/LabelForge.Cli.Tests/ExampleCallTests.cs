@@ -146,14 +146,8 @@ public sealed class ExampleCallTests
         }
     }
 
-    // After a change that is meant: LABELFORGE_APPROVE=1.
-    private static string[] Approved(IReadOnlyList<string> answers)
-    {
-        var file = Path.Combine(Repository.Folder, "tests", "approved", "answers.txt");
-        if (Environment.GetEnvironmentVariable("LABELFORGE_APPROVE") == "1")
-            File.WriteAllLines(file, answers);
-        return File.ReadAllLines(file);
-    }
+    private static string[] Approved(IReadOnlyList<string> answers) =>
+        Repository.Approved("answers.txt", string.Concat(answers.Select(a => a + "\n"))).Split('\n')[..^1];
 
     private static IEnumerable<System.CommandLine.Command> Verbs(System.CommandLine.Command root) =>
         root.Subcommands.SelectMany(v => Verbs(v).Prepend(v));

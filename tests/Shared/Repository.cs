@@ -28,6 +28,20 @@ internal static class Repository
             Assert.Equal(table, page[from..to]);
     }
 
+    /// <summary>The text that was approved; with <c>LABELFORGE_APPROVE=1</c> what it is now is approved first.</summary>
+    /// <param name="name">Its file among the approved ones.</param>
+    /// <param name="now">What it is now.</param>
+    public static string Approved(string name, string now)
+    {
+        var file = Path.Combine(Folder, "tests", "approved", name);
+        if (Environment.GetEnvironmentVariable("LABELFORGE_APPROVE") == "1")
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(file)!);
+            File.WriteAllText(file, now);
+        }
+        return File.ReadAllText(file).ReplaceLineEndings("\n");
+    }
+
     private static string Root([CallerFilePath] string here = "") =>
         Path.GetFullPath(Path.Combine(Path.GetDirectoryName(here)!, "..", ".."));
 }

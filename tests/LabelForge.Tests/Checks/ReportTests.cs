@@ -18,16 +18,9 @@ public sealed class ReportTests
     [MemberData(nameof(Sets))]
     public void What_is_told_is_what_was_approved(string set)
     {
-        var file = Path.Combine(Repository.Folder, "tests", "approved", "reports", set + ".txt");
         var sentences = new HashSet<string>(StringComparer.Ordinal);
         var told = string.Concat(Reports(set).Select(r => Told(r.Of, r.Report, sentences)));
-        if (Environment.GetEnvironmentVariable("LABELFORGE_APPROVE") == "1")
-        {
-            Directory.CreateDirectory(Path.GetDirectoryName(file)!);
-            File.WriteAllText(file, told);
-        }
-
-        var (now, before) = (told.Split('\n'), File.ReadAllText(file).ReplaceLineEndings("\n").Split('\n'));
+        var (now, before) = (told.Split('\n'), Repository.Approved($"reports/{set}.txt", told).Split('\n'));
         var at = Enumerable.Range(0, Math.Max(now.Length, before.Length)).FirstOrDefault(i =>
             now.ElementAtOrDefault(i) != before.ElementAtOrDefault(i), -1);
         Assert.True(at < 0, $"{set}.txt:{at + 1}: \"{now.ElementAtOrDefault(at)}\", approved is \"{before.ElementAtOrDefault(at)}\"");

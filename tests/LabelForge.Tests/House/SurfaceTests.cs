@@ -9,24 +9,19 @@ namespace LabelForge.Tests.House;
 /// </summary>
 public sealed class SurfaceTests
 {
-    private static readonly string Folder = Path.Combine(Repository.Folder, "tests", "approved", "surface");
-
     public static TheoryData<string> Libraries => [.. new[] { "Core", "Composition", "Law", "Products", "Labels", "Checks" }];
 
     [Theory]
     [MemberData(nameof(Libraries))]
     public void What_a_library_offers_is_approved(string library)
     {
-        var (file, now) = (Path.Combine(Folder, $"{library}.txt"), Of(Assembly.Load($"LabelForge.{library}")));
-        if (Environment.GetEnvironmentVariable("LABELFORGE_APPROVE") == "1")
-        {
-            Directory.CreateDirectory(Folder);
-            File.WriteAllText(file, now);
-        }
-        var (before, after) = (File.ReadAllLines(file), now.Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        var now = Of(Assembly.Load($"LabelForge.{library}"));
+        var (before, after) = (Lines(Repository.Approved($"surface/{library}.txt", now)), Lines(now));
         Assert.True(before.SequenceEqual(after),
             $"{library} offers something else than approved. New: {string.Join("; ", after.Except(before).Take(5))}. Gone: {string.Join("; ", before.Except(after).Take(5))}. If it is meant so, run this class with LABELFORGE_APPROVE=1.");
     }
+
+    private static string[] Lines(string text) => text.Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
     private static string Of(Assembly assembly)
     {

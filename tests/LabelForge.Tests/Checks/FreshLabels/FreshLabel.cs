@@ -27,17 +27,16 @@ public sealed record FreshLabel(string Set, string Id, Market Market, string Las
     public LabelStatement Reading { get; } = LabelStatement.Read(LabelText.Of(Text, Id), IngredientDictionary.Shipped);
 
     /// <summary>What is told of the right label.</summary>
-    internal CheckReport Report { get; } = Judged(Text, Id, Market);
+    internal CheckReport Report => field ??= Judged(Reading);
 
     /// <summary>What is found on the right label.</summary>
     public IReadOnlyList<Finding> Found => Report.Findings;
 
     /// <summary>What is found on a text in this label's market.</summary>
-    public IReadOnlyList<Finding> Judge(string text) => Judged(text, Id, Market).Findings;
+    public IReadOnlyList<Finding> Judge(string text) =>
+        Judged(LabelStatement.Read(LabelText.Of(text, Id), IngredientDictionary.Shipped)).Findings;
 
-    private static CheckReport Judged(string text, string id, Market market) =>
-        LabelCheck.Run(LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, id), IngredientDictionary.Shipped), null, null, null, On),
-            market);
+    private CheckReport Judged(LabelStatement reading) => LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, On), Market);
 
     private static FreshLabel Read(string set, string entry)
     {
