@@ -2,16 +2,17 @@ namespace LabelForge.Checks.Words;
 
 /// <summary>
 /// A claim by what it means: words of some classes one after the other, "{acts} ... {ailments}"; <c>...</c> stands for up to
-/// six words between.
+/// six words between, <c>around</c> for what the words before it enclose: "zieht Splitter heraus".
 /// </summary>
 internal sealed partial class MeaningPattern
 {
     private const string Between = "...";
+    private const string Enclosing = "around";
     private const int MostBetween = 120;
 
-    private readonly ImmutableArray<(WordClass Class, bool Apart)> parts;
+    private readonly ImmutableArray<(WordClass Class, Place Place)> parts;
 
-    private MeaningPattern(string language, ImmutableArray<(WordClass, bool)> parts) => (Language, this.parts) = (language, parts);
+    private MeaningPattern(string language, ImmutableArray<(WordClass, Place)> parts) => (Language, this.parts) = (language, parts);
 
     /// <summary>The language whose words it is made of.</summary>
     public string Language { get; }
@@ -19,16 +20,19 @@ internal sealed partial class MeaningPattern
     /// <summary>Reads a pattern with the classes of a language; null where the language has not all of them.</summary>
     public static MeaningPattern? Of(string pattern, string language, ImmutableDictionary<string, WordClass> classes)
     {
-        var parts = ImmutableArray.CreateBuilder<(WordClass, bool)>();
-        var apart = false;
+        var parts = ImmutableArray.CreateBuilder<(WordClass, Place)>();
+        var place = Place.Next;
         foreach (var word in pattern.Split(' '))
         {
-            if (word == Between)
-                apart = true;
-            else if (WordClass.Name(word) is { } name && classes.TryGetValue(name, out var known))
-                (parts, apart) = (Added(parts, known, apart), false);
-            else
+            if (word is Between or Enclosing)
+            {
+                place = word == Between ? Place.Apart : Place.Within;
+                continue;
+            }
+            if (WordClass.Name(word) is not { } name || !classes.TryGetValue(name, out var known))
                 return null;
+            parts.Add((known, place));
+            place = Place.Next;
         }
         return new(language, parts.ToImmutable());
     }
@@ -37,8 +41,8 @@ internal sealed partial class MeaningPattern
     public IEnumerable<WordSpan> In(ClaimText text)
     {
         IEnumerable<WordSpan> found = text.Of(parts[0].Class);
-        foreach (var (next, apart) in parts.Skip(1))
-            found = Followed(found, text, next, apart);
+        foreach (var (next, place) in parts.Skip(1))
+            found = place == Place.Within ? Enclosed(found, text, next) : Followed(found, text, next, place == Place.Apart);
         return found;
     }
 
@@ -59,11 +63,15 @@ internal sealed partial class MeaningPattern
         }
     }
 
-    private static ImmutableArray<(WordClass, bool)>.Builder Added(ImmutableArray<(WordClass, bool)>.Builder parts, WordClass known,
-        bool apart)
+    private static IEnumerable<WordSpan> Enclosed(IEnumerable<WordSpan> found, ClaimText text, WordClass held) =>
+        found.Where(f => text.Of(held).Any(h => f.Start < h.Start && h.End < f.End));
+
+    // Where a word stands to those before it.
+    private enum Place
     {
-        parts.Add((known, apart));
-        return parts;
+        Next,
+        Apart,
+        Within,
     }
 
     // Behind a comma three at most: "the pain, after a week, is gone", and not "the pain, when the last of the bars is gone".

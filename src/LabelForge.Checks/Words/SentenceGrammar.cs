@@ -31,12 +31,18 @@ internal sealed class SentenceGrammar
     private readonly Lazy<Regex> thing;
     private readonly Lazy<Regex> sensed;
     private readonly Lazy<Regex> scent;
+    private readonly Lazy<Regex> notRightAfter;
+    private readonly Lazy<Regex> since;
+    private readonly Lazy<Regex> names;
+    private readonly Lazy<Regex> institutionAfter;
+    private readonly Lazy<Regex> institutionBefore;
 
     private SentenceGrammar(YamlRecord record)
     {
         record.OnlyKeys("id", "small", "not", "not near", "not after", "only", "but", "or", "warns first", "warns", "warns not", "figures",
             "places", "houses", "answers", "gives", "lacks", "lacking", "added", "and", "times", "presents", "senses", "scents",
-            "things");
+            "things", "since", "names",
+            "institutions");
         Language = record.Text("id", "en");
         string List(string key) =>
         $"(?:{string.Join('|', record.Texts(key, "[not]").OrderByDescending(w => w.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";
@@ -45,6 +51,11 @@ internal sealed class SentenceGrammar
         not = new(() => Words(List("not") + @"(?![\p{L}0-9])" + only));
         notNear = new(() => At($@"(?<![\p{{L}}0-9]){List("not near")}(?:[\s-]+[\p{{L}}'%0-9]+){{0,2}}[\s-]+(?:\p{{L}}')?$"));
         notAfter = new(() => At($@"^[\s-]+(?:\p{{L}}+\s+)?{List("not after")}(?!\p{{L}}){only}"));
+        notRightAfter = new(() => At($@"^[\s-]+{List("not after")}(?!\p{{L}}){only}"));
+        since = new(() => Words(List("since")));
+        names = new(() => Words(List("names")));
+        institutionAfter = new(() => At($@"^[\s-]+{List("institutions")}(?!\p{{L}})"));
+        institutionBefore = new(() => At($@"(?<!\p{{L}}){List("institutions")}(?:\s+|')$"));
         but = new(() => Words(List("but")));
         or = new(() => Words(List("or")));
         warnsFirst = new(() => At($@"^\W*{List("warns first")}(?!\p{{L}})"));
@@ -86,6 +97,21 @@ internal sealed class SentenceGrammar
 
     /// <summary>What denies the word before it; held against the text after that.</summary>
     public Regex NotAfter => notAfter.Value;
+
+    /// <summary>What denies the act right before it; held against the text after that, in what is put together of several words.</summary>
+    public Regex NotRightAfter => notRightAfter.Value;
+
+    /// <summary>What tells from when on a thing is so: who has it no more since then, claims.</summary>
+    public Regex Since => since.Value;
+
+    /// <summary>What people built or remember for what ails; held against the text after that.</summary>
+    public Regex InstitutionAfter => institutionAfter.Value;
+
+    /// <summary>The same, held against the text before it.</summary>
+    public Regex InstitutionBefore => institutionBefore.Value;
+
+    /// <summary>What tells of a name given.</summary>
+    public Regex Names => names.Value;
 
     /// <summary>What ends a denial's reach.</summary>
     public Regex But => but.Value;

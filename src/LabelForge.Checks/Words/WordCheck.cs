@@ -36,8 +36,11 @@ public static partial class WordCheck
     private static bool IsEverydayAlone(ClaimPlace place, WordSpan span, string language)
     {
         var words = (place.Grammars is [var only] ? new[] { only.Language, language } : [language]).Distinct()
-            .Select(WordLists.Everyday).OfType<WordClass>().Select(place.Text.Of).FirstOrDefault(spans => spans.Contains(span));
-        return !words.IsDefault && !words.Any(w => place.Lists(span, w))
+            .Select(WordLists.Everyday).OfType<WordClass>().Select(place.Text.Of).FirstOrDefault(spans => spans.Any(w => w.Covers(span)));
+        if (words.IsDefault)
+            return false;
+        var whole = words.Where(w => w.Covers(span)).MaxBy(w => w.End - w.Start);
+        return !words.Any(w => place.Lists(whole, w))
             && !(place.IsAsked && !place.After.Any(char.IsLetter)
                 && place.Sentence.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= MostOfAsking);
     }

@@ -28,17 +28,30 @@ internal sealed class WordClass
     }
 
     /// <summary>The classes of a language, by name; a class may hold others, as <c>{name}</c>, which stand before it.</summary>
-    public static ImmutableDictionary<string, WordClass> Read(IEnumerable<YamlRecord> records)
+    /// <param name="records">The language's own words.</param>
+    /// <param name="shared">The words of the language in the lists that stand once for all languages, by class.</param>
+    public static ImmutableDictionary<string, WordClass> Read(IEnumerable<YamlRecord> records, ILookup<string, string> shared)
     {
         var words = new Dictionary<string, ImmutableArray<string>>(StringComparer.Ordinal);
         foreach (var record in records)
         {
             record.OnlyKeys("id", "words");
             var id = record.Text("id", "the name of a class");
-            words.Add(id, [.. record.Texts("words", "[banish*, stops]").SelectMany(w => Expanded(w, words, record))]);
+            words.Add(id, [.. record.Texts("words", "[banish*, stops]").SelectMany(w => Expanded(w, words, record)), .. shared[id]]);
         }
+        foreach (var all in shared.Where(s => !words.ContainsKey(s.Key)))
+            words.Add(all.Key, [.. all]);
         return words.ToImmutableDictionary(w => w.Key, w => new WordClass(w.Value), StringComparer.Ordinal);
     }
+
+    /// <summary>The words of a language in a list that stands once for all languages, with the class that each joins.</summary>
+    /// <param name="records">The list; each record has words in every language that has a grammar.</param>
+    /// <param name="language">The language.</param>
+    public static IEnumerable<(string Class, string Word)> Shared(IEnumerable<YamlRecord> records, string language) =>
+        from record in records
+        let joins = record.Text("is", "the name of a class")
+        from word in record.Texts(language, "[cough, coughs]")
+        select (joins, word);
 
     // "{stems}{forms}" is every word of the one grown together with every word of the other.
     private static IEnumerable<string> Expanded(string word, Dictionary<string, ImmutableArray<string>> classes, YamlRecord record) =>
@@ -61,6 +74,9 @@ internal readonly record struct WordSpan(int Start, int End) : IComparable<WordS
 {
     /// <summary>Whether both have something of the text.</summary>
     public bool Overlaps(WordSpan other) => Start < other.End && other.Start < End;
+
+    /// <summary>Whether it has all that another has of the text.</summary>
+    public bool Covers(WordSpan other) => Start <= other.Start && other.End <= End;
 
     /// <summary>By where they begin, then by where they end.</summary>
     public int CompareTo(WordSpan other) => Start != other.Start ? Start.CompareTo(other.Start) : End.CompareTo(other.End);

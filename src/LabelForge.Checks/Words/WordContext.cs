@@ -6,12 +6,15 @@ namespace LabelForge.Checks.Words;
 /// <item>the sentence warns or directs: "if a rash occurs", "do not use on wounds";</item>
 /// <item>a denial before it reaches it: up to a "but", a colon or dash, or a comma with no "or" after it ("does not treat
 /// acne, eczema or psoriasis"; "not tested on animals, treats acne" claims); "not only" denies nothing; or a denial stands
-/// right behind it: "heilt keine Krankheiten";</item>
+/// right behind it, or behind the act: "heilt keine Krankheiten"; not where it tells since when a thing is no more: "since I
+/// use it, I have no eczema";</item>
 /// <item>it is asked, and the answer denies it: "Does it cure eczema? No.";</item>
 /// <item>it is part of a place's or a business's name: "Acne Street";</item>
-/// <item>the words beside it tell of research or charity: "a share goes to eczema research";</item>
+/// <item>the words beside it tell of research or charity, or of what people built for it: "a share goes to eczema research",
+/// "beside the old fever hospital";</item>
 /// <item>it says what a thing smells like, or is itself a scent or a name: "smells like a pharmacy", "Poison Ivy, a scent of
-/// green leaf".</item>
+/// green leaf";</item>
+/// <item>the sentence tells what gave a thing its name: "named after the baker's toothache".</item>
 /// </list>
 /// </summary>
 internal static partial class WordContext
@@ -19,7 +22,7 @@ internal static partial class WordContext
     /// <summary>Whether the words claim nothing where they stand.</summary>
     public static bool ClaimsNothing(ClaimPlace place) =>
         place.Grammars.Any(g => Warns(place, g) || Denies(place, g) || AnsweredNo(place, g) || IsName(place, g) || Gives(place, g)
-            || IsScent(place, g));
+            || IsScent(place, g) || g.Names.IsMatch(place.Sentence));
 
     /// <summary>Whether it is asked, and the answer denies it: "Is it vegan? No."</summary>
     public static bool IsAnsweredNo(ClaimPlace place) => place.Grammars.Any(g => AnsweredNo(place, g));
@@ -34,7 +37,10 @@ internal static partial class WordContext
     private static bool Denies(ClaimPlace place, SentenceGrammar grammar)
     {
         var (before, after) = (place.Before, place.After);
-        if (grammar.NotAfter.IsMatch(after) || grammar.NotNear.IsMatch(before))
+        if (grammar.Since.IsMatch(place.Sentence))
+            return false;
+        if (grammar.NotAfter.IsMatch(after) || grammar.NotNear.IsMatch(before)
+            || grammar.NotRightAfter.IsMatch(place.Words[FirstWord(place.Words)..]))
             return true;
         return grammar.Not.Matches(before).LastOrDefault() is { } not
             && Reaches(before[(not.Index + not.Length)..], place.Words, after, grammar);
@@ -70,7 +76,8 @@ internal static partial class WordContext
         grammar.Sensed.IsMatch(place.Before) || grammar.Scent.IsMatch(place.After);
 
     private static bool Gives(ClaimPlace place, SentenceGrammar grammar) =>
-        grammar.GivesBefore.IsMatch(place.Before) || grammar.GivesAfter.IsMatch(place.After);
+        grammar.GivesBefore.IsMatch(place.Before) || grammar.GivesAfter.IsMatch(place.After)
+        || grammar.InstitutionAfter.IsMatch(place.After) || grammar.InstitutionBefore.IsMatch(place.Before);
 
     [GeneratedRegex(@":|\s[–—-]\s")]
     private static partial Regex Turn();

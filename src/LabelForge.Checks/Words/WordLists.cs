@@ -113,7 +113,13 @@ public static class WordLists
     }
 
     private static readonly Lazy<(string Language, ImmutableDictionary<string, WordClass> Classes)[]> Classes =
-        new(() => [.. SentenceGrammar.All.Select(g => (g.Language, WordClass.Read(Records($"meanings-{g.Language}"))))]);
+        new(() => [.. SentenceGrammar.All.Select(g => (g.Language, WordClass.Read(Records($"meanings-{g.Language}"), Shared(g.Language))))]);
+
+    // What stands once for all languages, so that none lacks what another knows.
+    private static readonly string[] SharedLists = ["illnesses", "doings", "comparisons"];
+
+    private static ILookup<string, string> Shared(string language) =>
+        SharedLists.SelectMany(l => WordClass.Shared(Records(l), language)).ToLookup(w => w.Class, w => w.Word);
 
     // The classes of meanings that say that something is done to something.
     private static readonly string[] Doing = ["acts", "builds"];

@@ -58,6 +58,30 @@ public sealed class ClaimGrammarTests
     [InlineData("A share of the price goes to eczema research", false)]
     public void A_warning_or_a_gift_claims_nothing(string sentence, bool claims) => Assert.Equal(claims, IsDrug(sentence));
 
+    [Theory]
+    [InlineData("Named after the rheumatism of a harbor pilot", false)]
+    [InlineData("Nach dem Rheuma des alten Wirts benannt", false)]
+    [InlineData("Poured across the lane from the old tuberculosis sanatorium", false)]
+    [InlineData("Made by a retired arthritis nurse for people with arthritis", true)]
+    [InlineData("The tin protects the bar from knocks and cuts", false)]
+    [InlineData("Good for small cuts", true)]
+    public void Whose_the_illness_is_tells_whether_it_is_claimed(string sentence, bool claims) => Assert.Equal(claims, IsDrug(sentence));
+
+    [Theory]
+    [InlineData("No soap can heal eczema", false)]
+    [InlineData("Since using this bar I have no psoriasis any more", true)]
+    [InlineData("Sinds ik deze zeep gebruik heb ik geen acne meer", true)]
+    [InlineData("Da quando lo uso non ho dermatiti", true)]
+    [InlineData("Unsere Seife heilt keine Hautkrankheiten", false)]
+    public void To_have_an_illness_no_more_is_no_denial(string sentence, bool claims) => Assert.Equal(claims, IsDrug(sentence));
+
+    [Theory]
+    [InlineData("Die Salbe zieht Splitter heraus", true)]
+    [InlineData("Der Winzer zieht den Korken heraus", false)]
+    [InlineData("Deze balsem houdt de muggen op afstand", true)]
+    [InlineData("Het hek houdt de schapen op afstand", false)]
+    public void What_an_act_encloses_is_what_it_is_done_to(string sentence, bool claims) => Assert.Equal(claims, IsDrug(sentence));
+
     // A name that holds another is not that other: cocoa is no coconut, sulfoacetate no sulfate, lemongrass no lemon.
     [Theory]
     [InlineData("Neem-free", "Azadirachta Indica (Neem) Seed Oil", true)]

@@ -40,7 +40,7 @@ public sealed partial class MeaningTests
         foreach (var language in ClaimSentence.Languages)
         {
             var classes = YamlRecord.Embedded($"markets/Words/meanings-{language}.yaml");
-            var has = classes.Select(r => r.Text("id", "")).ToHashSet();
+            var has = classes.Select(r => r.Text("id", "")).Concat(SharedLists.SelectMany(Shared).Select(r => r.Text("is", ""))).ToHashSet();
             var held = classes.SelectMany(r => r.Texts("words", "")).SelectMany(w => Class().Matches(w).Select(m => m.Value)).ToHashSet();
             Assert.All(asked, c => Assert.Contains(c, has));
             Assert.All(has.Except(held), c => Assert.Contains(c, asked));
@@ -60,11 +60,75 @@ public sealed partial class MeaningTests
         string language, string story, string act)
     {
         var words = YamlRecord.Embedded($"markets/Words/meanings-{language}.yaml").First(r => r.Text("id", "") == "everyday")
-            .Texts("words", "").Select(w => w.TrimEnd('*')).ToArray();
+            .Texts("words", "").Select(w => w.TrimEnd('*'))
+            .Concat(Illnesses.Where(r => r.Text("is", "") == "everyday").SelectMany(r => Words(r, language))).ToArray();
         Assert.True(words.Length > 10);
         Assert.Equal([], words.Where(w => Told(string.Format(CultureInfo.InvariantCulture, story, w)).Contains("claim.drug")));
         Assert.Equal([], words.Where(w => !Told(string.Format(CultureInfo.InvariantCulture, act, w)).Contains("claim.drug")));
     }
+
+    public static TheoryData<string> Languages => [.. ClaimSentence.Languages];
+
+    [Theory]
+    [InlineData("en", "This sees off {0}")]
+    [InlineData("fr", "Ceci chasse {0}")]
+    [InlineData("de", "Das vertreibt {0}")]
+    [InlineData("es", "Esto combate {0}")]
+    [InlineData("it", "Questo combatte {0}")]
+    [InlineData("nl", "Dit verdrijft {0}")]
+    [InlineData("pl", "To zwalcza {0}")]
+    public void Every_illness_of_the_shared_list_is_known_in_every_language(string language, string act) =>
+        Assert.Equal([], Illnesses.Where(r => r.Text("is", "") != "burdens").SelectMany(r => Words(r, language))
+            .Where(w => !Told(string.Format(CultureInfo.InvariantCulture, act, w)).Contains("claim.drug")));
+
+    // A balm, and the cough that it does something to.
+    private static readonly Dictionary<string, (string Balm, string Cough)> Done = new()
+    {
+        ["en"] = ("This balm", "the cough"), ["fr"] = ("Ce baume", "la toux"), ["de"] = ("Der Balsam", "den Husten"),
+        ["es"] = ("Este bálsamo", "la tos"), ["it"] = ("Questo balsamo", "la tosse"), ["nl"] = ("Deze balsem", "de hoest"),
+        ["pl"] = ("Ten balsam", "kaszel"),
+    };
+
+    [Theory]
+    [MemberData(nameof(Languages))]
+    public void Whatever_the_shared_list_does_to_a_cough_is_a_claim_in_every_language(string language) =>
+        Assert.Equal([], Shared("doings").Where(r => Actions.Contains(r.Text("is", "")))
+            .SelectMany(r => Words(r, language).Select(w => Sentence(w, Done[language], after: r.Text("is", "") == "gone")))
+            .Where(s => !Told(s).Contains("claim.drug")));
+
+    // What is done to things as well as to illnesses, done to a barrel: without what ails it claims nothing.
+    private static readonly string[] DoneToAnything =
+        ["kill", "remove", "fight", "end", "lower", "draw-out", "speed", "reduce", "loosen", "prevent", "protect", "keep-away", "forget"];
+
+    private static readonly Dictionary<string, (string Balm, string Thing)> DoneToThings = new()
+    {
+        ["en"] = ("The apprentice", "the barrel"), ["fr"] = ("L'apprenti", "le tonneau"), ["de"] = ("Der Lehrling", "das Fass"),
+        ["es"] = ("El aprendiz", "el barril"), ["it"] = ("Il garzone", "il barile"), ["nl"] = ("De leerling", "het vat"),
+        ["pl"] = ("Uczeń", "beczkę"),
+    };
+
+    [Theory]
+    [MemberData(nameof(Languages))]
+    public void Whatever_the_shared_list_does_to_a_barrel_is_no_claim(string language) =>
+        Assert.Equal("", string.Join("; ", Shared("doings").Where(r => DoneToAnything.Contains(r.Text("id", "")))
+            .SelectMany(r => Words(r, language).Select(w => Sentence(w, DoneToThings[language], after: false)))
+            .Where(s => Told(s).Contains("claim.drug"))));
+
+    private static string Sentence(string act, (string Balm, string Cough) of, bool after) =>
+        after ? $"{of.Cough} {act}"
+            : act.Contains("...", StringComparison.Ordinal) ? $"{of.Balm} {act.Replace("...", of.Cough, StringComparison.Ordinal)}"
+            : $"{of.Balm} {act} {of.Cough}";
+
+    private static readonly string[] SharedLists = ["illnesses", "doings", "comparisons"];
+
+    private static readonly string[] Actions = ["ends", "eases", "wards", "gone"];
+
+    private static IReadOnlyList<YamlRecord> Shared(string list) => YamlRecord.Embedded($"markets/Words/{list}.yaml");
+
+    private static IReadOnlyList<YamlRecord> Illnesses => Shared("illnesses");
+
+    private static IEnumerable<string> Words(YamlRecord record, string language) =>
+        record.Texts(language, "").Select(w => w.Replace("*", "", StringComparison.Ordinal));
 
     [Theory]
     [InlineData("The Cough of the Old Van")]
