@@ -35,9 +35,10 @@ internal sealed class WordClass
         var words = new Dictionary<string, ImmutableArray<string>>(StringComparer.Ordinal);
         foreach (var record in records)
         {
-            record.OnlyKeys("id", "words");
+            record.OnlyKeys("id", "words", "english verbs");
             var id = record.Text("id", "the name of a class");
-            words.Add(id, [.. record.Texts("words", "[banish*, stops]").SelectMany(w => Expanded(w, words, record)), .. shared[id]]);
+            var all = record.Texts("words", "[banish*, stops]").SelectMany(w => Expanded(w, words, record)).Concat(shared[id]);
+            words.Add(id, [.. record.Has("english verbs") ? all.SelectMany(EnglishVerbs.Forms) : all]);
         }
         foreach (var all in shared.Where(s => !words.ContainsKey(s.Key)))
             words.Add(all.Key, [.. all]);
