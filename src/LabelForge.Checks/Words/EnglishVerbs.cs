@@ -11,13 +11,10 @@ internal static class EnglishVerbs
     private const string Vowels = "aeiou";
     private const int ShortestVerb = 4;
 
-    private static readonly FrozenDictionary<string, string> Past = new Dictionary<string, string>
-    {
-        ["take"] = "took", ["keep"] = "kept", ["give"] = "gave", ["draw"] = "drew", ["drive"] = "drove", ["send"] = "sent", ["see"] = "saw",
-        ["bring"] = "brought", ["get"] = "got", ["make"] = "made", ["fight"] = "fought", ["hold"] = "held", ["wake"] = "woke",
-        ["break"] = "broke", ["leave"] = "left", ["come"] = "came", ["feel"] = "felt", ["feed"] = "fed", ["sweep"] = "swept",
-        ["show"] = "shown", ["grow"] = "grew", ["shrink"] = "shrank", ["fall"] = "fell", ["stand"] = "stood", ["speed"] = "sped",
-    }.ToFrozenDictionary(StringComparer.Ordinal);
+    private static readonly FrozenDictionary<string, string> Past =
+        ("take took keep kept give gave draw drew drive drove send sent see saw bring brought get got make made fight fought hold held "
+            + "wake woke break broke leave left come came feel felt feed fed sweep swept show shown grow grew shrink shrank fall fell "
+            + "stand stood speed sped").Split(' ').Chunk(2).ToFrozenDictionary(v => v[0], v => v[1], StringComparer.Ordinal);
 
     /// <summary>A phrase, and the same with its first word in the verb's other forms where that stands in the third person.</summary>
     public static IEnumerable<string> Forms(string phrase)

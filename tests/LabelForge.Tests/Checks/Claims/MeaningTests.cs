@@ -84,8 +84,12 @@ public sealed partial class MeaningTests
     // A balm, and the cough that it does something to.
     private static readonly Dictionary<string, (string Balm, string Cough)> Done = new()
     {
-        ["en"] = ("This balm", "the cough"), ["fr"] = ("Ce baume", "la toux"), ["de"] = ("Der Balsam", "den Husten"),
-        ["es"] = ("Este bálsamo", "la tos"), ["it"] = ("Questo balsamo", "la tosse"), ["nl"] = ("Deze balsem", "de hoest"),
+        ["en"] = ("This balm", "the cough"),
+        ["fr"] = ("Ce baume", "la toux"),
+        ["de"] = ("Der Balsam", "den Husten"),
+        ["es"] = ("Este bálsamo", "la tos"),
+        ["it"] = ("Questo balsamo", "la tosse"),
+        ["nl"] = ("Deze balsem", "de hoest"),
         ["pl"] = ("Ten balsam", "kaszel"),
     };
 
@@ -102,8 +106,12 @@ public sealed partial class MeaningTests
 
     private static readonly Dictionary<string, (string Balm, string Thing)> DoneToThings = new()
     {
-        ["en"] = ("The apprentice", "the barrel"), ["fr"] = ("L'apprenti", "le tonneau"), ["de"] = ("Der Lehrling", "das Fass"),
-        ["es"] = ("El aprendiz", "el barril"), ["it"] = ("Il garzone", "il barile"), ["nl"] = ("De leerling", "het vat"),
+        ["en"] = ("The apprentice", "the barrel"),
+        ["fr"] = ("L'apprenti", "le tonneau"),
+        ["de"] = ("Der Lehrling", "das Fass"),
+        ["es"] = ("El aprendiz", "el barril"),
+        ["it"] = ("Il garzone", "il barile"),
+        ["nl"] = ("De leerling", "het vat"),
         ["pl"] = ("Uczeń", "beczkę"),
     };
 
