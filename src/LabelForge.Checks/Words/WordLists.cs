@@ -113,7 +113,8 @@ public static class WordLists
     }
 
     private static readonly Lazy<(string Language, ImmutableDictionary<string, WordClass> Classes)[]> Classes =
-        new(() => [.. SentenceGrammar.All.Select(g => (g.Language, WordClass.Read(Records($"meanings-{g.Language}"), Shared(g.Language))))]);
+        new(() => [.. SentenceGrammar.All.Select(g => g.Language)
+            .Select(l => (l, WordClass.Read(Records($"meanings-{l}"), Shared(l))))]);
 
     // What stands once for all languages, so that none lacks what another knows.
     private static readonly string[] SharedLists = ["illnesses", "doings", "comparisons"];

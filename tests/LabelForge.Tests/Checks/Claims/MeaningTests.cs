@@ -78,7 +78,8 @@ public sealed partial class MeaningTests
     [InlineData("nl", "Dit verdrijft {0}")]
     [InlineData("pl", "To zwalcza {0}")]
     public void Every_illness_of_the_shared_list_is_known_in_every_language(string language, string act) =>
-        Assert.Equal([], Illnesses.Where(r => r.Text("is", "") is "ailments" or "perhaps" or "everyday").SelectMany(r => Words(r, language))
+        Assert.Equal([], Illnesses.Where(r => r.Text("is", "") is "ailments" or "perhaps" or "everyday")
+            .SelectMany(r => Words(r, language))
             .Where(w => !Told(string.Format(CultureInfo.InvariantCulture, act, w)).Contains("claim.drug")));
 
     // A balm, and the cough that it does something to.
