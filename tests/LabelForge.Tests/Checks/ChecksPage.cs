@@ -92,7 +92,7 @@ internal static class ChecksPage
         {
             var labels = FreshLabel.All.Where(l => l.Set == set.Name).ToArray();
             var slips =
-                labels.SelectMany(l => l.Slips.Select(x => l.Judge(x.Text).Any(f => f.Rule == x.Rule && f.Severity != Severity.Note)))
+                labels.SelectMany(l => l.Slips.Select(x => l.Judged(x).Report.Findings.Any(f => f.Rule == x.Rule && f.Severity != Severity.Note)))
                     .ToArray();
             text.Append(CultureInfo.InvariantCulture,
                 $"| {set.Name} | {set.RightAtFirst} | {set.SlipsAtFirst} | {labels.Count(l => !l.Found.Any(f => f.Severity == Severity.Must))} of {labels.Length} | {slips.Count(f => f)} of {slips.Length} |\n");

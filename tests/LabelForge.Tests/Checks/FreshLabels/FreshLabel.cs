@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
@@ -9,6 +10,7 @@ namespace LabelForge.Tests.Checks.FreshLabels;
 public sealed record FreshLabel(string Set, string Id, Market Market, string LastName, string Text, IReadOnlyList<FreshSlip> Slips)
 {
     private static readonly DateOnly On = new(2026, 11, 26);
+    private readonly ConcurrentDictionary<FreshSlip, (LabelStatement, CheckReport)> slips = new();
 
     /// <summary>The sets in the order in which they were written.</summary>
     public static IReadOnlyList<FreshSet> Sets { get; } =
@@ -35,6 +37,10 @@ public sealed record FreshLabel(string Set, string Id, Market Market, string Las
     /// <summary>What is found on a text in this label's market.</summary>
     public IReadOnlyList<Finding> Judge(string text) =>
         Judged(LabelStatement.Read(LabelText.Of(text, Id), IngredientDictionary.Shipped)).Findings;
+
+    /// <summary>What is read of a slip, and told of it.</summary>
+    internal (LabelStatement Reading, CheckReport Report) Judged(FreshSlip slip) => slips.GetOrAdd(slip, s =>
+        LabelStatement.Read(LabelText.Of(s.Text, Id), IngredientDictionary.Shipped) is var read ? (read, Judged(read)) : default);
 
     private CheckReport Judged(LabelStatement reading) => LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, On), Market);
 

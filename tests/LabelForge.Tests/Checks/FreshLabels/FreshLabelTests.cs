@@ -34,7 +34,7 @@ public sealed class FreshLabelTests(ITestOutputHelper output)
     [Fact]
     public void Every_slip_is_found()
     {
-        var slips = FreshLabel.All.SelectMany(l => l.Slips.Select(s => (Label: l, Slip: s, Found: l.Judge(s.Text)))).ToArray();
+        var slips = FreshLabel.All.SelectMany(l => l.Slips.Select(s => (Label: l, Slip: s, Found: l.Judged(s).Report.Findings))).ToArray();
         var missed = slips.Where(s => !s.Found.Any(f => f.Rule == s.Slip.Rule && f.Severity != Severity.Note))
             .Select(s => $"{s.Label.Id}: {s.Slip.Rule} not in {string.Join(", ", s.Found.Select(f => f.Rule))}").ToArray();
         foreach (var set in slips.GroupBy(s => s.Label.Set))
