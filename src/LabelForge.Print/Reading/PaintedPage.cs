@@ -217,11 +217,12 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
     }
     protected override void ClipToRectangle(PdfRectangle rectangle, FillingRule clippingRule)
     {
-        var box = new PaintedArea();
-        box.Move(rectangle.BottomLeft);
-        box.Line(rectangle.BottomRight);
-        box.Line(rectangle.TopRight);
-        box.Line(rectangle.TopLeft);
+        // A form's bounds are given in its own space, which lies on the page by now (8.10.1).
+        var (matrix, box) = (CurrentTransformationMatrix, new PaintedArea());
+        box.Move(matrix.Transform(rectangle.BottomLeft));
+        box.Line(matrix.Transform(rectangle.BottomRight));
+        box.Line(matrix.Transform(rectangle.TopRight));
+        box.Line(matrix.Transform(rectangle.TopLeft));
         clips.Peek().Add(box);
     }
     public override void PaintShading(NameToken shadingName)
