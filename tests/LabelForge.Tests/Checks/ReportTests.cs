@@ -14,7 +14,7 @@ namespace LabelForge.Tests.Checks;
 public sealed class ReportTests
 {
     /// <summary>The sets that reports are approved of.</summary>
-    public static TheoryData<string> Sets { get; } = [.. FreshLabel.Sets.Select(s => s.Name), "corpus", "recipes"];
+    public static TheoryData<string> Sets { get; } = [.. FreshLabel.Sets.Select(s => s.Name), "corpus", "recipes", "recipes-second"];
 
     [Theory]
     [MemberData(nameof(Sets))]
@@ -31,9 +31,13 @@ public sealed class ReportTests
     private static IEnumerable<Reported> Reports(string set) => set switch
     {
         "corpus" => SeededLabel.All.Select(l => new Reported(l.File, l.Reading, l.Report)),
-        "recipes" => FreshRecipeTests.Reports("first").Select(r => new Reported(r.Of, null, r.Report)),
+        "recipes" => OfRecipes("first"),
+        "recipes-second" => OfRecipes("second"),
         _ => FreshLabel.All.Where(l => l.Set == set).SelectMany(l => l.Slips.Select(s => OfSlip(l, s)).Prepend(new(l.Id, l.Reading, l.Report))),
     };
+
+    private static IEnumerable<Reported> OfRecipes(string set) =>
+        FreshRecipeTests.Reports(set).Select(r => new Reported(r.Of, null, r.Report));
 
     // Of a slip only what the right label is not told: the rest stands above.
     private static Reported OfSlip(FreshLabel label, FreshSlip slip)

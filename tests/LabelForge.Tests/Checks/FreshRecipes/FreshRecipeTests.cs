@@ -28,11 +28,13 @@ public sealed class FreshRecipeTests(ITestOutputHelper output)
 
     [Theory]
     [InlineData("first")]
+    [InlineData("second")]
     public void Each_defect_of_a_recipe_is_told_in_its_markets_and_a_right_one_gets_none(string set) =>
         Compare(set, facts => RecipeCheck.Run(facts), Compared);
 
     [Theory]
     [InlineData("first")]
+    [InlineData("second")]
     public void Each_defect_that_words_can_show_is_told_of_the_label_read_as_words(string set) =>
         Compare(set, LabelReport, Compared.Except(OfTheRecipeAlone));
 
