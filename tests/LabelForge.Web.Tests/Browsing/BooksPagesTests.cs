@@ -103,6 +103,35 @@ public sealed class BooksPagesTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task Several_files_are_checked_at_once_in_one_table_and_each_told_below()
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true, 390);
+        var page = window.Page;
+        await window.GoAsync("/check");
+        const string Right =
+            "Bar soap\nNet Wt 4 oz (113 g)\nIngredients: Sodium Palmate, Water, Glycerin.\nExample Works, 12 Mill Road, Fairport, ME 04999\n"
+                + "Lot 26R25-01E\n";
+        await page.Locator("#file").SetInputFilesAsync(
+        [
+            new FilePayload { Name = "right.txt", MimeType = "text/plain", Buffer = System.Text.Encoding.UTF8.GetBytes(Right) },
+            new FilePayload { Name = "wrong.txt", MimeType = "text/plain", Buffer = "Bramble Soap\nHeals eczema\nNet Wt 4 oz\n"u8.ToArray() },
+            new FilePayload { Name = "broken.pdf", MimeType = "application/pdf", Buffer = "%PDF-1.7 and nothing more"u8.ToArray() },
+        ]);
+        var rows = page.Locator("tbody tr");
+        await Assertions.Expect(rows).ToHaveCountAsync(3);
+        await Assertions.Expect(rows.Nth(0)).ToContainTextAsync("Nothing found by these checks");
+        await Assertions.Expect(rows.Nth(1)).ToContainTextAsync("Not yet: a rule requires more");
+        await Assertions.Expect(rows.Nth(2)).ToContainTextAsync("Could not be read");
+        await Assertions.Expect(page.Locator("#label-1 .findings").First).ToBeVisibleAsync();
+        await Assertions.Expect(page.Locator("#label-2")).ToContainTextAsync("This PDF is broken");
+        await rows.Nth(2).GetByRole(AriaRole.Link).ClickAsync();
+        await Assertions.Expect(page.Locator("#label-2 h2")).ToBeInViewportAsync();
+        Assert.Empty(await Axe.Violations(page, "several files checked"));
+        await page.Locator("#words").FillAsync("Bar soap");
+        await Assertions.Expect(page.Locator("tbody tr")).ToHaveCountAsync(0);
+    }
+
+    [Fact]
     public async Task A_sale_is_corrected_and_the_old_entry_stays_struck()
     {
         await using var window = await Filled();

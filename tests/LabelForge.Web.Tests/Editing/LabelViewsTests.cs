@@ -1,3 +1,4 @@
+using LabelForge.Measures;
 using LabelForge.Recipes;
 using LabelForge.UseCases;
 using LabelForge.Web.Editing;
@@ -86,9 +87,8 @@ public sealed class LabelViewsTests : IDisposable
     {
         var workshop = OfTestovia().Read().Workshop;
         var question = new LabelQuestion(_options.Today(), GivenLabel.MarketOf(workshop, chosen));
-        var (wrong, report) = new GivenLabel("Tideline\nIngredients: Aqua, Glycerin\n", null, null, question, "en").Judged();
-        Assert.Null(wrong);
-        Assert.Equal(market, report!.Market);
+        var report = Assert.Single(new GivenLabel("Tideline\nIngredients: Aqua, Glycerin\n", [], question).Judged()).Report!;
+        Assert.Equal(market, report.Market);
         Assert.Equal(isOwn, report.Findings.Any(f => f.Source.StartsWith("Testovian Labels Act", StringComparison.Ordinal)));
     }
 
@@ -100,9 +100,27 @@ public sealed class LabelViewsTests : IDisposable
     public void What_cannot_be_judged_is_told_and_nothing_given_is_nothing_found()
     {
         var question = new LabelQuestion(_options.Today(), Shipped.Markets.Usual, Panel: "wide");
-        Assert.Equal((null, null), new GivenLabel(" ", null, null, question, "en").Judged());
-        Assert.NotNull(new GivenLabel("Tideline", null, null, question, "en").Judged().Wrong);
-        Assert.NotNull(new GivenLabel("", [1, 2, 3], "label.pdf", question, "fr").Judged().Wrong);
+        Assert.Empty(new GivenLabel(" ", [], question).Judged());
+        Assert.NotNull(Assert.Single(new GivenLabel("Tideline", [], question).Judged()).Problem);
+        Assert.NotNull(Assert.Single(new GivenLabel("", [new("label.pdf", [1, 2, 3])], question).Judged()).Problem);
+    }
+
+    // One that cannot be read stops no other, as in a folder that the command checks.
+    [Fact]
+    public void Several_labels_are_judged_each_by_itself_in_their_order()
+    {
+        var question = new LabelQuestion(_options.Today(), Shipped.Markets.Usual);
+        var told = new GivenLabel("Words of before",
+            [
+                new("one.txt", "Bar soap\nIngredients: Water, Glycerin"u8.ToArray()),
+                new("two.pdf", "%PDF-1.7 and nothing more"u8.ToArray()),
+                new("three.txt", [], new Problem("form.upload-broken")),
+                new("four.txt", "Lip balm\nNet Wt 0.15 oz (4.2 g)"u8.ToArray()),
+            ], question).Judged();
+        Assert.Equal(["one.txt", "two.pdf", "three.txt", "four.txt"], told.Select(t => t.Product));
+        Assert.Equal([true, false, false, true], told.Select(t => t.Report is not null));
+        Assert.Equal("Bar soap", told[0].Report!.Found.Identity);
+        Assert.Equal("Lip balm", told[3].Report!.Found.Identity);
     }
 
     private WorkshopCache OfTestovia()
