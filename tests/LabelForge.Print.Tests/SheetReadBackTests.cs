@@ -24,8 +24,8 @@ public sealed class SheetReadBackTests : IDisposable
     public void Every_label_of_a_sheet_is_seen_whole(int labels, int first)
     {
         var file = Path.Combine(_folder, "sheet.pdf");
-        SheetWriter.WritePdf(file,
-            new SheetOrder { Stock = LabelStock.Load("us-letter-10-2x4in"), Runs = [new LabelRun(Bar, labels)], First = first }, Samples.Info);
+        var stock = LabelStock.Load("us-letter-10-2x4in");
+        SheetWriter.WritePdf(file, new SheetOrder { Stock = stock, Runs = [new LabelRun(Bar, labels)], First = first }, Samples.Info);
         var read = PdfLabelReader.Read(File.ReadAllBytes(file), "sheet.pdf");
         Assert.Empty(read.Unseen);
         Assert.Equal(labels, read.Text.Split("Net Wt").Length - 1);

@@ -14,7 +14,7 @@ namespace LabelForge.Checks.Words;
 /// "beside the old fever hospital";</item>
 /// <item>it says what a thing smells like, or is itself a scent or a name: "smells like a pharmacy", "Poison Ivy, a scent of
 /// green leaf";</item>
-/// <item>the sentence tells what gave a thing its name: "named after the baker's toothache".</item>
+/// <item>the clause tells what gave a thing its name: "named after the baker's toothache".</item>
 /// </list>
 /// </summary>
 internal static partial class WordContext
@@ -22,7 +22,7 @@ internal static partial class WordContext
     /// <summary>Whether the words claim nothing where they stand.</summary>
     public static bool ClaimsNothing(ClaimPlace place) =>
         place.Grammars.Any(g => Warns(place, g) || Denies(place, g) || AnsweredNo(place, g) || IsName(place, g) || Gives(place, g)
-            || IsScent(place, g) || g.Names.IsMatch(place.Sentence));
+            || IsScent(place, g) || IsNamed(place, g));
 
     /// <summary>Whether it is asked, and the answer denies it: "Is it vegan? No."</summary>
     public static bool IsAnsweredNo(ClaimPlace place) => place.Grammars.Any(g => AnsweredNo(place, g));
@@ -37,13 +37,14 @@ internal static partial class WordContext
     private static bool Denies(ClaimPlace place, SentenceGrammar grammar)
     {
         var (before, after) = (place.Before, place.After);
-        if (grammar.Since.IsMatch(place.Sentence))
+        var not = grammar.Not.Matches(before).LastOrDefault();
+        var denied = not is null ? place.Words : before[(not.Index + not.Length)..] + place.Words;
+        // "Since this soap I have no eczema" claims; "since this is soap, it treats no eczema" does not.
+        if (grammar.Since.IsMatch(place.Sentence) && WordLists.Acts(denied, grammar.Language) is null)
             return false;
-        if (grammar.NotAfter.IsMatch(after) || grammar.NotNear.IsMatch(before)
-            || grammar.NotRightAfter.IsMatch(place.Words[FirstWord(place.Words)..]))
-            return true;
-        return grammar.Not.Matches(before).LastOrDefault() is { } not
-            && Reaches(before[(not.Index + not.Length)..], place.Words, after, grammar);
+        return grammar.NotAfter.IsMatch(after) || grammar.NotNear.IsMatch(before)
+            || grammar.NotRightAfter.IsMatch(place.Words[FirstWord(place.Words)..])
+            || (not is not null && Reaches(before[(not.Index + not.Length)..], place.Words, after, grammar));
     }
 
     private static bool Reaches(string between, string words, string after, SentenceGrammar grammar)
@@ -74,6 +75,20 @@ internal static partial class WordContext
 
     private static bool IsScent(ClaimPlace place, SentenceGrammar grammar) =>
         grammar.Sensed.IsMatch(place.Before) || grammar.Scent.IsMatch(place.After);
+
+    // "Named after the baker's toothache", "the toothache gave it its name"; "named for my daughter, it cures toothache" claims, and
+    // what is done to an ill does wherever a name is told.
+    private static bool IsNamed(ClaimPlace place, SentenceGrammar grammar) =>
+        WordLists.Acts(place.Words, grammar.Language) is null
+            && ((grammar.Names.Matches(place.Before).LastOrDefault() is { } before
+                    && IsOneClause(place.Before[(before.Index + before.Length)..], grammar))
+                || (grammar.Names.Match(place.After) is { Success: true } after && IsOneClause(place.After[..after.Index], grammar)));
+
+    private static bool IsOneClause(string between, SentenceGrammar grammar) =>
+        !between.Any(c => c is ',' or ';' or '(') && !Turn().IsMatch(between) && !grammar.But.IsMatch(between)
+            && between.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= MostBesideName;
+
+    private const int MostBesideName = 6;
 
     private static bool Gives(ClaimPlace place, SentenceGrammar grammar) =>
         grammar.GivesBefore.IsMatch(place.Before) || grammar.GivesAfter.IsMatch(place.After)

@@ -91,9 +91,10 @@ internal static class ChecksPage
         foreach (var set in FreshLabel.Sets)
         {
             var labels = FreshLabel.All.Where(l => l.Set == set.Name).ToArray();
-            var slips =
-                labels.SelectMany(l => l.Slips.Select(x => l.Judged(x).Report.Findings.Any(f => f.Rule == x.Rule && f.Severity != Severity.Note)))
-                    .ToArray();
+            var slips = labels
+                .SelectMany(l => l.Slips
+                    .Select(x => l.Judged(x).Report.Findings.Any(f => f.Rule == x.Rule && f.Severity != Severity.Note)))
+                .ToArray();
             text.Append(CultureInfo.InvariantCulture,
                 $"| {set.Name} | {set.RightAtFirst} | {set.SlipsAtFirst} | {labels.Count(l => !l.Found.Any(f => f.Severity == Severity.Must))} of {labels.Length} | {slips.Count(f => f)} of {slips.Length} |\n");
         }

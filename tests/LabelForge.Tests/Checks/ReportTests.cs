@@ -33,7 +33,8 @@ public sealed class ReportTests
         "corpus" => SeededLabel.All.Select(l => new Reported(l.File, l.Reading, l.Report)),
         "recipes" => OfRecipes("first"),
         "recipes-second" => OfRecipes("second"),
-        _ => FreshLabel.All.Where(l => l.Set == set).SelectMany(l => l.Slips.Select(s => OfSlip(l, s)).Prepend(new(l.Id, l.Reading, l.Report))),
+        _ => FreshLabel.All.Where(l => l.Set == set)
+            .SelectMany(l => l.Slips.Select(s => OfSlip(l, s)).Prepend(new(l.Id, l.Reading, l.Report))),
     };
 
     private static IEnumerable<Reported> OfRecipes(string set) =>

@@ -28,7 +28,8 @@ public sealed class StrayLanguageTests
             + "Fairport, ME 04999\nLot 1\n";
         var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
         var told = LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, new(2026, 11, 26)), Market.Us).Findings
-            .Where(f => f.Rule.StartsWith("reading.", StringComparison.Ordinal) && f.Message.Contains(sentence[..12], StringComparison.Ordinal))
+            .Where(f => f.Rule.StartsWith("reading.", StringComparison.Ordinal)
+                && f.Message.Contains(sentence[..12], StringComparison.Ordinal))
             .ToArray();
         Assert.True(told.Any(f => f.Message.Contains(language, StringComparison.Ordinal)), string.Join("\n", told.Select(f => f.Message)));
     }
@@ -39,7 +40,8 @@ public sealed class StrayLanguageTests
     {
         const string Text =
             "Bar soap\nNet Wt 4 oz (113 g)\nIngredients: Sodium Palmate, Water.\nExample Works, 12 Mill Road, Fairport, ME 04999\n"
-                + "Lot 1\n\nLip balm\nIngredients: Beeswax, Ultramarines, Chloroform.\n\nBody lotion\nIngredients: Aqua, Cetyl Alcohol, Glycrin, Phenoxyethanol.\n";
+                + "Lot 1\n\nLip balm\nIngredients: Beeswax, Ultramarines, Chloroform.\n\nBody lotion\n"
+                + "Ingredients: Aqua, Cetyl Alcohol, Glycrin, Phenoxyethanol.\n";
         var reading = LabelStatement.Read(LabelText.Of(Text, "label.txt"), IngredientDictionary.Shipped);
         var found = LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, new(2026, 11, 26)), Market.Us).Findings;
         Assert.Contains(found, f => f.Rule == "reading.several-labels" && f.Message.Contains('3', StringComparison.Ordinal));

@@ -44,7 +44,8 @@ public sealed class TotalTests
     public void A_total_that_is_missing_is_asked_for(SoldAs soldAs)
     {
         var found = Found("4 soap bars, 2 oz (56 g) each", soldAs).Where(f => f.Rule == "net-quantity.missing").ToArray();
-        Assert.Equal(soldAs == SoldAs.Soap, found.Any(f => f.Message.Contains("56 g", StringComparison.Ordinal) && f.Severity == Severity.Must));
+        Assert.Equal(soldAs == SoldAs.Soap,
+            found.Any(f => f.Message.Contains("56 g", StringComparison.Ordinal) && f.Severity == Severity.Must));
     }
 
     [Theory]

@@ -25,6 +25,20 @@ public sealed class ClaimGrammarTests
     public void A_denial_reaches_as_far_as_its_sentence_lets_it(string sentence, bool claims) => Assert.Equal(claims, IsDrug(sentence));
 
     [Theory]
+    [InlineData("Named after the old baker's toothache", false)]
+    [InlineData("The captain's gout gave it its name", false)]
+    [InlineData("Named after our moor, it heals eczema", true)]
+    [InlineData("Named after our moor this balm heals eczema", true)]
+    [InlineData("We named it Relief because it cures eczema", true)]
+    [InlineData("Named for my daughter: for eczema and psoriasis", true)]
+    [InlineData("Benannt nach dem Zahnweh des Bäckers", false)]
+    [InlineData("Nach unserem Moor benannt, hilft sie bei Neurodermitis", true)]
+    [InlineData("Elle doit son nom à la lande et soigne l'eczéma", true)]
+    [InlineData("Say goodbye to eczema", true)]
+    public void A_name_given_claims_nothing_and_takes_no_claim_beside_it_away(string sentence, bool claims) =>
+        Assert.Equal(claims, IsDrug(sentence));
+
+    [Theory]
     [InlineData("Will it cure my eczema? No. It is soap.", false)]
     [InlineData("Eczema? No more!", false)]
     [InlineData("Eczema? Reach for this bar.", true)]
@@ -73,6 +87,8 @@ public sealed class ClaimGrammarTests
     [InlineData("Sinds ik deze zeep gebruik heb ik geen acne meer", true)]
     [InlineData("Da quando lo uso non ho dermatiti", true)]
     [InlineData("Unsere Seife heilt keine Hautkrankheiten", false)]
+    [InlineData("Since this is plain soap, it does not treat eczema", false)]
+    [InlineData("Since we are no doctors, we make no claim to treat eczema", false)]
     public void To_have_an_illness_no_more_is_no_denial(string sentence, bool claims) => Assert.Equal(claims, IsDrug(sentence));
 
     [Theory]
