@@ -29,4 +29,23 @@ public sealed class LargeTextTests(Chromium chromium, PageWalk walk)
             Assert.Equal("", await window.Page.EvaluateAsync<string>(Overflow.Cut));
         }
     }
+
+    // Where the header has more than one line, its own least height no longer keeps what is in it off the line below.
+    [Theory]
+    [InlineData(1280, 200)]
+    [InlineData(800, 100)]
+    [InlineData(390, 200)]
+    public async Task The_way_to_find_stands_clear_of_the_headers_line(int width, int percent)
+    {
+        await using var window = await Window.OpenAsync(chromium, example: true, width);
+        await window.GoAsync("/");
+        await window.Page.EvaluateAsync($"document.documentElement.style.fontSize = '{percent}%'");
+        var room = await window.Page.EvaluateAsync<double>("""
+            () => {
+              const top = document.querySelector('.top');
+              return top.getBoundingClientRect().top + top.clientHeight - document.querySelector('.find-link').getBoundingClientRect().bottom;
+            }
+            """);
+        Assert.True(room > 3, $"{room} pixels are between the way to find and the line.");
+    }
 }
