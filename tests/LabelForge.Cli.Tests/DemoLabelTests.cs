@@ -95,7 +95,7 @@ public sealed class DemoLabelTests : IDisposable
         // for GS1 refuses what does not begin with FNC1: then the whole picture is searched, which takes seconds.
         return Symbols("-N1") is [['~', ..] first] ? first : string.Join(", ", Symbols().Where(r => r[0] == '~').Take(1));
 
-        string[] Symbols(params string[] more) => Run("dmtxread", ["-n", "-m5000", "-G126", .. more, pdf + ".png"])
+        string[] Symbols(params string[] more) => Run("dmtxread", ["-n", "-m60000", "-G126", .. more, pdf + ".png"])
             .Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
     }
 

@@ -74,7 +74,7 @@ public sealed class LotBarcodeTests : IDisposable
 
     private static string Decoded(string kind, string png) => kind switch
     {
-        "datamatrix" => Run("dmtxread", "-N1", "-m5000", "-G126", png),
+        "datamatrix" => Run("dmtxread", "-N1", "-m60000", "-G126", png),
         // zbar calls UPC-A EAN-13 unless told to look for it.
         "upca" => Run("zbarimg", "-Supca.enable", "--quiet", "--nodbus", png),
         _ => Run("zbarimg", "--quiet", "--nodbus", png),
