@@ -41,15 +41,12 @@ internal static class ClaimChecks
             told.AddRange(anew.Where(h => h.ByMeaning).Select(h => (claim.Makes, h.Span)));
             if (anew.Length > 0)
             {
-                yield return (claim, [.. anew.Where(h => !anew.Any(o => IsPartOf(h.Span, o.Span))).Select(h => h.Words)
-                    .DistinctBy(w => w.ToLowerInvariant())]);
+                // Words that two patterns end or begin apart are quoted once, at their longest.
+                yield return (claim, [.. anew.Where(h => !anew.Any(o => o.Span != h.Span && o.Span.Covers(h.Span)))
+                    .Select(h => h.Words).DistinctBy(w => w.ToLowerInvariant())]);
             }
         }
     }
-
-    // Words that two patterns end or begin apart are quoted once, at their longest.
-    private static bool IsPartOf(WordSpan part, WordSpan whole) =>
-        part != whole && part.Start >= whole.Start && part.End <= whole.End;
 
     private static ClaimSaid KeepOut { get; } = new("without", "instead", "or keep it out of the product");
 

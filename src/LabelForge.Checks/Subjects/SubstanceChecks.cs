@@ -132,7 +132,7 @@ internal static partial class SubstanceChecks
             case (SubstanceVerdict.ProhibitedIf, not Applies.No):
                 Tell("substance.prohibited/label-if", name, rule.Words, rule.Citation);
                 break;
-            // A baby's powder may be one: where the kind leaves it open the words do not, and the finding names the conditions.
+            // Of a known kind an open group, as products for babies, is told too: the finding says that the use may free it.
             case (SubstanceVerdict.Warning, not Applies.No) when (covers == Applies.Yes || label.Kind is not null)
                 && !Says(label, rule.Words):
                 Tell("warning.missing/substance", name, rule.Words, rule.Citation);

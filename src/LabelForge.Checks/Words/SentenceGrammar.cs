@@ -41,8 +41,7 @@ internal sealed class SentenceGrammar
     {
         record.OnlyKeys("id", "small", "not", "not near", "not after", "only", "but", "or", "warns first", "warns", "warns not", "figures",
             "places", "houses", "answers", "gives", "lacks", "lacking", "added", "and", "times", "presents", "senses", "scents",
-            "things", "since", "names",
-            "institutions");
+            "things", "since", "names", "institutions");
         Language = record.Text("id", "en");
         string List(string key) =>
         $"(?:{string.Join('|', record.Texts(key, "[not]").OrderByDescending(w => w.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";

@@ -37,15 +37,18 @@ internal static partial class WordContext
     private static bool Denies(ClaimPlace place, SentenceGrammar grammar)
     {
         var (before, after) = (place.Before, place.After);
-        var not = grammar.Not.Matches(before).LastOrDefault();
-        var denied = not is null ? place.Words : before[(not.Index + not.Length)..] + place.Words;
+        var reach = Behind(grammar.Not, before);
         // "Since this soap I have no eczema" claims; "since this is soap, it treats no eczema" does not.
-        if (grammar.Since.IsMatch(place.Sentence) && WordLists.Acts(denied, grammar.Language) is null)
+        if (grammar.Since.IsMatch(place.Sentence) && WordLists.Acts(reach + place.Words, grammar.Language) is null)
             return false;
         return grammar.NotAfter.IsMatch(after) || grammar.NotNear.IsMatch(before)
             || grammar.NotRightAfter.IsMatch(place.Words[FirstWord(place.Words)..])
-            || (not is not null && Reaches(before[(not.Index + not.Length)..], place.Words, after, grammar));
+            || (reach is not null && Reaches(reach, place.Words, after, grammar));
     }
+
+    // What stands behind the last of some words; null where none of them does.
+    private static string? Behind(Regex words, string text) =>
+        words.Matches(text).LastOrDefault() is { } last ? text[(last.Index + last.Length)..] : null;
 
     private static bool Reaches(string between, string words, string after, SentenceGrammar grammar)
     {
@@ -80,8 +83,7 @@ internal static partial class WordContext
     // what is done to an ill does wherever a name is told.
     private static bool IsNamed(ClaimPlace place, SentenceGrammar grammar) =>
         WordLists.Acts(place.Words, grammar.Language) is null
-            && ((grammar.Names.Matches(place.Before).LastOrDefault() is { } before
-                    && IsOneClause(place.Before[(before.Index + before.Length)..], grammar))
+            && ((Behind(grammar.Names, place.Before) is { } between && IsOneClause(between, grammar))
                 || (grammar.Names.Match(place.After) is { Success: true } after && IsOneClause(place.After[..after.Index], grammar)));
 
     private static bool IsOneClause(string between, SentenceGrammar grammar) =>

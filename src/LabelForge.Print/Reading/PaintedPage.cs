@@ -199,11 +199,7 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
     }
     public override void Rectangle(double x, double y, double width, double height)
     {
-        var matrix = CurrentTransformationMatrix;
-        path.Move(matrix.Transform(new PdfPoint(x, y)));
-        path.Line(matrix.Transform(new PdfPoint(x + width, y)));
-        path.Line(matrix.Transform(new PdfPoint(x + width, y + height)));
-        path.Line(matrix.Transform(new PdfPoint(x, y + height)));
+        Outline(path, new PdfRectangle(x, y, x + width, y + height));
     }
     public override void EndPath() => path = new();
     public override void ClosePath()
@@ -217,13 +213,18 @@ internal sealed class PaintedPage(int number, IResourceStore resources, IPdfToke
     }
     protected override void ClipToRectangle(PdfRectangle rectangle, FillingRule clippingRule)
     {
-        // A form's bounds are given in its own space, which lies on the page by now (8.10.1).
-        var (matrix, box) = (CurrentTransformationMatrix, new PaintedArea());
-        box.Move(matrix.Transform(rectangle.BottomLeft));
-        box.Line(matrix.Transform(rectangle.BottomRight));
-        box.Line(matrix.Transform(rectangle.TopRight));
-        box.Line(matrix.Transform(rectangle.TopLeft));
+        var box = new PaintedArea();
+        Outline(box, rectangle);
         clips.Peek().Add(box);
+    }
+    // Rectangles, and a form's bounds too (8.10.1), are given in their own space, which lies on the page by now.
+    private void Outline(PaintedArea area, PdfRectangle rectangle)
+    {
+        var matrix = CurrentTransformationMatrix;
+        area.Move(matrix.Transform(rectangle.BottomLeft));
+        area.Line(matrix.Transform(rectangle.BottomRight));
+        area.Line(matrix.Transform(rectangle.TopRight));
+        area.Line(matrix.Transform(rectangle.TopLeft));
     }
     public override void PaintShading(NameToken shadingName)
     {

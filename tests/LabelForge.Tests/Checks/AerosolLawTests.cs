@@ -1,6 +1,4 @@
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
-using LabelForge.Ingredients;
 using LabelForge.Markets;
 
 namespace LabelForge.Tests.Checks;
@@ -22,8 +20,7 @@ public sealed class AerosolLawTests
     [InlineData("Body lotion\nIngredients: Water, Propanediol, Zirconium Chlorohydrate", "")]
     public void What_no_aerosol_may_hold_is_told_once(string label, string severity)
     {
-        var read = LabelStatement.Read(LabelText.Of(label, "label.txt"), IngredientDictionary.Shipped);
-        var found = LabelCheck.Run(LabelJudgement.Of(read, null, null, null, new DateOnly(2026, 11, 26)), Market.Us).Findings
+        var found = CheckedLabel.Found(label, Market.Us)
             .Where(f => f.Rule == "substance.prohibited").Select(f => f.Severity.ToString().ToLowerInvariant());
         Assert.Equal(severity.Length == 0 ? [] : [severity], found);
     }

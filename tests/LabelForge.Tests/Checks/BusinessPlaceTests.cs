@@ -1,6 +1,3 @@
-using LabelForge.Checks;
-using LabelForge.Checks.Reading;
-using LabelForge.Ingredients;
 using LabelForge.Markets;
 
 namespace LabelForge.Tests.Checks;
@@ -42,9 +39,7 @@ public sealed class BusinessPlaceTests
     {
         var text = $"Body lotion / Lotion pour le corps\n100 ml\nIngredients: Aqua, Glycerin, Phenoxyethanol.\n\n{addresses}\n\n"
             + "Best before 05/2028\nAvoid contact with eyes.\nLot 1\n";
-        var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
-        var found = LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, new(2026, 11, 26)),
-            MarketBook.Shipped.Find(market).OrRefuse()).Findings;
+        var found = CheckedLabel.Found(text, Market.Named(market));
         Assert.Equal(rules,
             string.Join(' ', found.Select(f => f.Rule).Where(r => r.Split('.')[0] is "business-name" or "business-place" or "contact"
                 or "origin" or "importer" or "responsible-person").Distinct().Order(StringComparer.Ordinal)));

@@ -1,5 +1,4 @@
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
 using LabelForge.Declarations;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
@@ -109,10 +108,5 @@ public sealed class CanadianLawTests
         Assert.Equal(printed, content.Responsible);
     }
 
-    private static Finding[] Of(string kind, string text)
-    {
-        var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
-        return [.. LabelCheck.Run(LabelJudgement.Of(reading, ProductKinds.Find(kind).Value!, null, null, new(2026, 11, 26)),
-            Market.Ca).Findings];
-    }
+    private static Finding[] Of(string kind, string text) => CheckedLabel.Found(text, Market.Ca, kind);
 }

@@ -1,5 +1,4 @@
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Recipes;
@@ -247,7 +246,5 @@ public class ChangedLabelTests
     }
 
     private static Finding[] Check(Market market, string label, SoldAs? soldAs) =>
-        [
-            .. LabelCheck.Run(LabelJudgement.Of(LabelStatement.Read(LabelText.Of(label, "label.txt"), IngredientDictionary.Shipped), null,
-                soldAs, null, new(2026, 11, 25)), market).Findings];
+        CheckedLabel.Found(label, market, soldAs: soldAs, on: new(2026, 11, 25));
 }

@@ -1,5 +1,4 @@
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Recipes;
@@ -135,11 +134,7 @@ public sealed class LawReadingTests
     private static Finding[] Us(string kind, string text) =>
         Of("us", kind, $"{ProductKinds.Find(kind).Value!.Name}\n{text}{Foot}", SoldAs.Cosmetic);
 
-    private static Finding[] Of(string market, string kind, string text, SoldAs? soldAs, string on = "2026-11-26")
-    {
-        var day = DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture);
-        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped),
-            ProductKinds.Find(kind).Value!, soldAs, null, day);
-        return [.. LabelCheck.Run(facts, MarketBook.Shipped.Find(market).OrRefuse()).Findings];
-    }
+    private static Finding[] Of(string market, string kind, string text, SoldAs? soldAs, string on = "2026-11-26") =>
+        CheckedLabel.Found(text, Market.Named(market), kind, soldAs,
+            DateOnly.Parse(on, System.Globalization.CultureInfo.InvariantCulture));
 }

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using LabelForge.Checks;
 using LabelForge.Checks.Reading;
-using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Measures;
 using LabelForge.Quantities;
@@ -131,29 +130,22 @@ public sealed partial class LetterHeightTests
     private static Finding[] TooSmall(string market, LabelText text, string? panel) =>
         [.. Found(market, text, panel).Where(f => f.Rule == "net-quantity.type-too-small")];
 
-    private static Finding[] Found(string market, LabelText text, string? panel)
-    {
-        var reading = LabelStatement.Read(text, IngredientDictionary.Shipped);
-        return
-        [
-            .. LabelCheck.Run(
-                LabelJudgement.Of(reading, null, null, panel is null ? null : Panel.Parse(panel).Value, new(2026, 11, 26)),
-                MarketBook.Shipped.Find(market).OrRefuse()).Findings,
-        ];
-    }
+    private static Finding[] Found(string market, LabelText text, string? panel) =>
+        CheckedLabel.Found(text, Market.Named(market), panel is null ? null : Panel.Parse(panel).OrRefuse());
 
     // Every word as high as the next: small letters, and capitals and figures.
-    private static LabelText Measured(string text, decimal? lower, decimal upper) =>
-        LabelText.Of(text, "label.pdf") is var read
-            ? read with
-            {
-                Heights =
-                [
-                    .. Word().Matches(read.Text).Select(w => new WordHeight(new(w.Index, w.Length), 1,
-                        lower is { } l ? Length.FromMillimetres(l) : null, Length.FromMillimetres(upper))),
-                ],
-            }
-            : read;
+    private static LabelText Measured(string text, decimal? lower, decimal upper)
+    {
+        var read = LabelText.Of(text, "label.pdf");
+        return read with
+        {
+            Heights =
+            [
+                .. Word().Matches(read.Text).Select(w => new WordHeight(new(w.Index, w.Length), 1,
+                    lower is { } l ? Length.FromMillimetres(l) : null, Length.FromMillimetres(upper))),
+            ],
+        };
+    }
 
     private static string Millimetres(decimal length) => length.ToString("0.00", CultureInfo.InvariantCulture) + " mm";
 

@@ -1,6 +1,4 @@
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
-using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Recipes;
 
@@ -119,11 +117,6 @@ public sealed class OtherProductTests
                 .Any(f => f.Rule == "claim.soap-with-detergent"));
     }
 
-    private static Finding[] Found(string text, string market, string? kind = null, SoldAs? soldAs = null)
-    {
-        var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
-        var facts = LabelJudgement.Of(reading, kind is null ? null : ProductKinds.Find(kind).Value, soldAs, null,
-            new(2026, 11, 26));
-        return [.. LabelCheck.Run(facts, Market.Named(market)).Findings];
-    }
+    private static Finding[] Found(string text, string market, string? kind = null, SoldAs? soldAs = null) =>
+        CheckedLabel.Found(text, Market.Named(market), kind, soldAs);
 }

@@ -1,6 +1,4 @@
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
-using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Recipes;
 
@@ -25,8 +23,7 @@ public sealed class PreservedLabelTests
         var text = $"Ferry Lane\n{identity}\n\nIngredients: {list}";
         foreach (var market in Market.All)
         {
-            var label = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
-            var found = LabelCheck.Run(LabelJudgement.Of(label, null, SoldAs.Cosmetic, null, On), market).Findings;
+            var found = CheckedLabel.Found(text, market, soldAs: SoldAs.Cosmetic, on: On);
             Assert.Equal(told, found.Any(f => f is { Rule: "preservative.missing", Severity: Severity.Should }));
         }
     }

@@ -1,5 +1,4 @@
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Measures;
@@ -164,9 +163,6 @@ public sealed class ProductFactsTests
             : ProductFacts.Parse(fact) is var f && f.IsValue
             ? ProductFacts.None.With(f.Value.Fact, f.Value.So)
             : throw new ArgumentException(fact);
-        var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
-        return [
-            .. LabelCheck.Run(LabelJudgement.Of(reading, ProductKinds.Find(kind).Value!, SoldAs.Cosmetic, null, new(2026, 11, 26),
-                facts), MarketBook.Shipped.Find(market).OrRefuse()).Findings];
+        return CheckedLabel.Found(text, Market.Named(market), kind, SoldAs.Cosmetic, facts: facts);
     }
 }

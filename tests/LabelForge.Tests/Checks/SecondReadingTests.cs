@@ -1,6 +1,4 @@
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
-using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Recipes;
 
@@ -57,12 +55,6 @@ public sealed class SecondReadingTests
         Assert.Equal(found,
             Us($"Bar soap\n{quantity}\n", SoldAs.Cosmetic).Any(f => f.Rule is "net-quantity.one-system-only" or "net-quantity.missing"));
 
-    private static Finding[] Us(string text, SoldAs soldAs)
-    {
-        var reading = LabelStatement.Read(LabelText.Of(text + "Example Soapery, 1 Example Lane, Fairport, ME 00000\nLot 26R25-01E\n",
-            "label.txt"), IngredientDictionary.Shipped);
-        return [
-            .. LabelCheck.Run(LabelJudgement.Of(reading, ProductKinds.Find("soap-bar").Value!, soldAs, null, new(2026, 11, 26)),
-                Market.Us).Findings];
-    }
+    private static Finding[] Us(string text, SoldAs soldAs) => CheckedLabel.Found(
+        text + "Example Soapery, 1 Example Lane, Fairport, ME 00000\nLot 26R25-01E\n", Market.Us, "soap-bar", soldAs);
 }

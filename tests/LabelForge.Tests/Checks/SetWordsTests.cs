@@ -1,7 +1,5 @@
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
 using LabelForge.Checks.Words;
-using LabelForge.Ingredients;
 using LabelForge.Markets;
 
 namespace LabelForge.Tests.Checks;
@@ -74,6 +72,5 @@ public sealed class SetWordsTests
         [.. All(market, text).Where(f => f.Rule == "warning.missing").Select(f => f.Message)];
 
     private static IReadOnlyList<Finding> All(string market, string text) =>
-        LabelCheck.Run(LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), null, null,
-            null, On), Market.Named(market)).Findings;
+        CheckedLabel.Found(text, Market.Named(market), on: On);
 }

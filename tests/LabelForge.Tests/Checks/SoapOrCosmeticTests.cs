@@ -1,6 +1,4 @@
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
-using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Recipes;
 
@@ -24,9 +22,7 @@ public sealed class SoapOrCosmeticTests
     [InlineData(Promising, SoldAs.Cosmetic, "ingredients.missing must")]
     public void A_soap_that_promises_more_than_to_clean_needs_its_ingredients(string text, SoldAs? soldAs, string expected)
     {
-        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), null, soldAs,
-            null, new DateOnly(2026, 11, 25));
-        Assert.Equal(expected, string.Join(", ", LabelCheck.Run(facts, Market.Us).Findings
+        Assert.Equal(expected, string.Join(", ", CheckedLabel.Found(text, Market.Us, soldAs: soldAs, on: new(2026, 11, 25))
             .Where(f => f.Rule is "ingredients.missing" or "claim.makes-soap-a-cosmetic")
             .Select(f => $"{f.Rule} {f.Severity.ToString().ToLowerInvariant()}").Order()));
     }
@@ -37,9 +33,7 @@ public sealed class SoapOrCosmeticTests
         var text =
             "Face Cream\nNet Wt 4 oz (113 g)\nIngredients: Water, Glycerin, Phenoxyethanol, and other ingredients\nExample Co, 5 Mill Rd, "
                 + "Fairport, ME 00000 555-0100\nLot 26R25-01E";
-        var facts = LabelJudgement.Of(LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped), null, null, null,
-            new DateOnly(2026, 11, 25));
         Assert.Contains("trade secret",
-            Assert.Single(LabelCheck.Run(facts, Market.Us).Findings, f => f.Rule == "ingredients.name-unknown").Message);
+            Assert.Single(CheckedLabel.Found(text, Market.Us, on: new(2026, 11, 25)), f => f.Rule == "ingredients.name-unknown").Message);
     }
 }

@@ -1,5 +1,3 @@
-using LabelForge.Checks;
-using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
 using LabelForge.Markets;
 
@@ -26,8 +24,7 @@ public sealed class StrayLanguageTests
     {
         var text = $"Bar soap\nNet Wt 4 oz (113 g)\nIngredients: Sodium Palmate, Water.\n\n{sentence}\n\nExample Works, 12 Mill Road, "
             + "Fairport, ME 04999\nLot 1\n";
-        var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
-        var told = LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, new(2026, 11, 26)), Market.Us).Findings
+        var told = CheckedLabel.Found(text, Market.Us)
             .Where(f => f.Rule.StartsWith("reading.", StringComparison.Ordinal)
                 && f.Message.Contains(sentence[..12], StringComparison.Ordinal))
             .ToArray();
@@ -42,8 +39,7 @@ public sealed class StrayLanguageTests
             "Bar soap\nNet Wt 4 oz (113 g)\nIngredients: Sodium Palmate, Water.\nExample Works, 12 Mill Road, Fairport, ME 04999\n"
                 + "Lot 1\n\nLip balm\nIngredients: Beeswax, Ultramarines, Chloroform.\n\nBody lotion\n"
                 + "Ingredients: Aqua, Cetyl Alcohol, Glycrin, Phenoxyethanol.\n";
-        var reading = LabelStatement.Read(LabelText.Of(Text, "label.txt"), IngredientDictionary.Shipped);
-        var found = LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, new(2026, 11, 26)), Market.Us).Findings;
+        var found = CheckedLabel.Found(Text, Market.Us);
         Assert.Contains(found, f => f.Rule == "reading.several-labels" && f.Message.Contains('3', StringComparison.Ordinal));
         Assert.Contains(found, f => f.Rule == "substance.prohibited" && f.Message.Contains("Chloroform", StringComparison.Ordinal));
         Assert.Contains(found, f => f.Rule == "colour.not-permitted" && f.Message.Contains("on the lips", StringComparison.Ordinal));

@@ -1,6 +1,4 @@
 using LabelForge.Checks;
-using LabelForge.Checks.Reading;
-using LabelForge.Ingredients;
 using LabelForge.Markets;
 using LabelForge.Recipes;
 
@@ -64,10 +62,7 @@ public sealed class TotalTests
     private static Finding[] Totals(string written) =>
         [.. Found(written, SoldAs.Cosmetic).Where(f => f.Rule == "net-quantity.overstated")];
 
-    private static Finding[] Found(string written, SoldAs soldAs)
-    {
-        var text = $"Bar soap\n{written}\nIngredients: Sodium Palmate, Water.\nExample Works, 12 Mill Road, Fairport, ME 04999\nLot 1\n";
-        var reading = LabelStatement.Read(LabelText.Of(text, "label.txt"), IngredientDictionary.Shipped);
-        return [.. LabelCheck.Run(LabelJudgement.Of(reading, null, soldAs, null, new(2026, 11, 26)), Market.Us).Findings];
-    }
+    private static Finding[] Found(string written, SoldAs soldAs) => CheckedLabel.Found(
+        $"Bar soap\n{written}\nIngredients: Sodium Palmate, Water.\nExample Works, 12 Mill Road, Fairport, ME 04999\nLot 1\n",
+        Market.Us, soldAs: soldAs);
 }

@@ -35,12 +35,16 @@ public sealed record FreshLabel(string Set, string Id, Market Market, string Las
     public IReadOnlyList<Finding> Found => Report.Findings;
 
     /// <summary>What is found on a text in this label's market.</summary>
-    public IReadOnlyList<Finding> Judge(string text) =>
-        Judged(LabelStatement.Read(LabelText.Of(text, Id), IngredientDictionary.Shipped)).Findings;
+    public IReadOnlyList<Finding> Judge(string text) => Judged(Read(text)).Findings;
 
     /// <summary>What is read of a slip, and told of it.</summary>
     internal (LabelStatement Reading, CheckReport Report) Judged(FreshSlip slip) => slips.GetOrAdd(slip, s =>
-        LabelStatement.Read(LabelText.Of(s.Text, Id), IngredientDictionary.Shipped) is var read ? (read, Judged(read)) : default);
+    {
+        var read = Read(s.Text);
+        return (read, Judged(read));
+    });
+
+    private LabelStatement Read(string text) => LabelStatement.Read(LabelText.Of(text, Id), IngredientDictionary.Shipped);
 
     private CheckReport Judged(LabelStatement reading) => LabelCheck.Run(LabelJudgement.Of(reading, null, null, null, On), Market);
 
