@@ -18,6 +18,8 @@ internal static class BookFill
     private const int BatchesADay = 10;
     private const int Buyers = 5000;
 
+    private static int _made;
+
     /// <summary>The lots that have pieces in the house, at most.</summary>
     public const int LotsInTheHouse = 100;
 
@@ -31,7 +33,8 @@ internal static class BookFill
     /// <param name="server">Where the books are kept; null for a file in the workshop's folder.</param>
     public static string Make(int batches, PostgresServer? server = null)
     {
-        var folder = Scratch.Path($"books-{batches}{(server is null ? "" : "-server")}");
+        // Parts of one run fill books of one size each for itself.
+        var folder = Scratch.Path($"books-{++_made}");
         Copy(BenchWorkshop.Folder, folder);
         if (server is not null)
             File.AppendAllText(Path.Combine(folder, "workshop.yaml"), $"records: \"{server.Make($"shop{batches}")}\"\n");
@@ -42,10 +45,10 @@ internal static class BookFill
             ? new NpgsqlConnection(at)
             : new SqliteConnection($"Data Source={place.File};Pooling=False");
         connection.Open();
-        using (var moment = connection.BeginTransaction())
+        using (var transaction = connection.BeginTransaction())
         {
-            Fill(connection, moment, batches, frozen);
-            moment.Commit();
+            Fill(connection, transaction, batches, frozen);
+            transaction.Commit();
         }
         if (server is not null)
         {
@@ -59,18 +62,18 @@ internal static class BookFill
         return folder;
     }
 
-    private static void Fill(DbConnection connection, DbTransaction moment, int batches, string frozen)
+    private static void Fill(DbConnection connection, DbTransaction transaction, int batches, string frozen)
     {
+        Row Into(string table, params string[] columns) => Insert(connection, transaction, table, columns);
         var digest = FrozenText.DigestOf(frozen);
-        Insert(connection, moment, "FrozenRecipes", "Digest", "Json")(digest, frozen);
-        var receipt = Insert(connection, moment, "Receipts", "Id", "On", "By", "Material", "Supplier", "SupplierLot", "AmountMillionths",
-            "PriceCents");
-        var batch = Insert(connection, moment, "Batches", "Id", "On", "By", "Lot", "Recipe", "Product", "FrozenDigest", "PiecesPlanned");
-        var weighing = Insert(connection, moment, "Weighings", "Id", "On", "By", "BatchId", "Material", "ReceiptId", "Micrograms");
-        var closing = Insert(connection, moment, "Closings", "Id", "On", "By", "BatchId", "Made", "Rejected");
-        var sale = Insert(connection, moment, "Sales", "Id", "On", "By", "BatchId", "Pieces", "To", "PaidCents");
-        var bottleLeft = Insert(connection, moment, "ReceiptStock", "Bottle", "ReceiptId", "Material", "SupplierLot", "LeftMillionths");
-        var batchLeft = Insert(connection, moment, "BatchStock", "Number", "BatchId", "Lot", "Closings", "Made", "Rejected", "Sold",
+        Into("FrozenRecipes", "Digest", "Json")(digest, frozen);
+        var receipt = Into("Receipts", "Id", "On", "By", "Material", "Supplier", "SupplierLot", "AmountMillionths", "PriceCents");
+        var batch = Into("Batches", "Id", "On", "By", "Lot", "Recipe", "Product", "FrozenDigest", "PiecesPlanned");
+        var weighing = Into("Weighings", "Id", "On", "By", "BatchId", "Material", "ReceiptId", "Micrograms");
+        var closing = Into("Closings", "Id", "On", "By", "BatchId", "Made", "Rejected");
+        var sale = Into("Sales", "Id", "On", "By", "BatchId", "Pieces", "To", "PaidCents");
+        var bottleLeft = Into("ReceiptStock", "Bottle", "ReceiptId", "Material", "SupplierLot", "LeftMillionths");
+        var batchLeft = Into("BatchStock", "Number", "BatchId", "Lot", "Closings", "Made", "Rejected", "Sold",
             "Returned", "BackOnShelf", "Disposed", "Counted", "Left");
         for (var i = 1; i <= batches; i++)
         {
@@ -98,10 +101,10 @@ internal static class BookFill
 
     private delegate void Row(params object[] values);
 
-    private static Row Insert(DbConnection connection, DbTransaction moment, string table, params string[] columns)
+    private static Row Insert(DbConnection connection, DbTransaction transaction, string table, params string[] columns)
     {
         var command = connection.CreateCommand();
-        command.Transaction = moment;
+        command.Transaction = transaction;
         command.CommandText =
             $"INSERT INTO \"{table}\" ({string.Join(", ", columns.Select(c => $"\"{c}\""))}) VALUES ({string.Join(", ", columns.Select((_, i) => $"@p{i}"))})";
         return values =>
