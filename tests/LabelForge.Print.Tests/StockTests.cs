@@ -80,12 +80,12 @@ public sealed class StockTests : IDisposable
     }
 
     [Theory]
-    [InlineData("left: 0.15625 in", "left: 0.15625", "stock/mine.yaml, line 8", "no unit")]
-    [InlineData("shape: rectangle", "shape: round", "stock/mine.yaml, line 15", "as wide as high")]
-    [InlineData("shape: rectangle", "shape: star", "stock/mine.yaml, line 15", "rectangle, round, oval")]
-    [InlineData("columns: 2", "columns: 3", "stock/mine.yaml, line 7", "beyond the sheet")]
-    [InlineData("corner:", "korner:", "stock/mine.yaml, line 14", "corner")]
-    [InlineData("page width: 8.5 in", "page width: 8.5 mm", "stock/mine.yaml, line 4", "Check the unit")]
+    [InlineData("left: 0.15625 in", "left: 0.15625", "stock/mine.yaml, line 9", "no unit")]
+    [InlineData("shape: rectangle", "shape: round", "stock/mine.yaml, line 16", "as wide as high")]
+    [InlineData("shape: rectangle", "shape: star", "stock/mine.yaml, line 16", "rectangle, round, oval")]
+    [InlineData("columns: 2", "columns: 3", "stock/mine.yaml, line 8", "beyond the sheet")]
+    [InlineData("corner:", "korner:", "stock/mine.yaml, line 15", "corner")]
+    [InlineData("page width: 8.5 in", "page width: 8.5 mm", "stock/mine.yaml, line 5", "Check the unit")]
     public void Own_stock_that_cannot_be_is_refused_with_its_line(string from, string to, string where, string told)
     {
         Directory.CreateDirectory(Path.Combine(_folder, "stock"));
@@ -116,4 +116,17 @@ public sealed class StockTests : IDisposable
         Assert.Contains("This is a folder", Assert.Throws<InputException>(() => AtomicFile.Write(_folder, s => s.WriteByte(1))).Message);
 
     private void Own(string id, string text) => File.WriteAllText(Path.Combine(_folder, "stock", id + ".yaml"), text);
+
+    /// <summary>What the French page calls a stock has the same figures, with decimal commas.</summary>
+    [Fact]
+    public void Every_stock_has_a_French_name_of_the_same_figures() => Assert.All(LabelStock.All, stock =>
+    {
+        Assert.NotNull(stock.FrenchName);
+        Assert.NotEqual(stock.Name, stock.NameIn("fr"));
+        Assert.Equal(stock.Name, stock.NameIn("de"));
+        Assert.Equal(Figures(stock.Name), Figures(stock.NameIn("fr").Replace(',', '.')));
+    });
+
+    private static string[] Figures(string name) =>
+        [.. System.Text.RegularExpressions.Regex.Matches(name, "[0-9][0-9./]*").Select(m => m.Value.TrimEnd('.'))];
 }

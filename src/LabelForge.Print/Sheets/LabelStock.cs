@@ -47,6 +47,13 @@ public sealed record LabelStock
     /// <summary>What it is, in words.</summary>
     public required string Name { get; init; }
 
+    /// <summary>What it is, in French; null where its file does not say.</summary>
+    public string? FrenchName { get; init; }
+
+    /// <summary>What it is, in a language, as far as its file says; else as it is named.</summary>
+    /// <param name="language">The language's code, as <c>fr</c>.</param>
+    public string NameIn(string language) => (language == "fr" ? FrenchName : null) ?? Name;
+
     /// <summary>Where its figures come from, in words.</summary>
     public required string Source { get; init; }
 

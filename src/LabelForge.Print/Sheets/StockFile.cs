@@ -12,7 +12,7 @@ internal static class StockFile
     public static LabelStock ReadFile(string path, string shownAs) =>
         Read(YamlFile.Read(path, shownAs), Path.GetFileNameWithoutExtension(path));
 
-    private static readonly string[] Common = ["name", "basis", "source", "kind", "width", "height", "corner", "shape"];
+    private static readonly string[] Common = ["name", "name fr", "basis", "source", "kind", "width", "height", "corner", "shape"];
 
     /// <summary>A stock from what its file says.</summary>
     public static LabelStock Read(MapNode map, string id) =>
@@ -67,6 +67,7 @@ internal static class StockFile
     private static LabelStock Described(MapNode map, LabelStock stock) => stock with
     {
         Name = map.Required("name", "US Letter, 10 labels of 4 x 2 in").Text,
+        FrenchName = map.OptionalText("name fr")?.Text,
         Source = map.Required("source", "measured on a sheet").Text,
         Basis = map.Choice("basis", "stated geometry", ["stated geometry", "common practice", "from memory", "measured"]) switch
         {

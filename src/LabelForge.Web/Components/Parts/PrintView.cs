@@ -89,7 +89,7 @@ public abstract class PrintView : RecipeView
             .Of((design.Width, design.Height, design.Round, _shelf));
 
     /// <summary>The stock that it fits, to choose from.</summary>
-    protected IEnumerable<(string Id, string Name)> Fitting => FittingStock.Select(s => (s.Id, s.Name));
+    protected IEnumerable<(string Id, string Name)> Fitting => FittingStock.Select(s => (s.Id, s.NameIn(Words.Language)));
 
     /// <summary>The stock that it is printed on.</summary>
     protected LabelStock? Stock
