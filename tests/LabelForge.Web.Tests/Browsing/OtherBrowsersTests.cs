@@ -1,9 +1,6 @@
 using System.Diagnostics;
 using System.Net;
-using System.Net.Http.Json;
 using System.Net.Sockets;
-using System.Net.WebSockets;
-using System.Text.Json;
 using LabelForge.Web.Serving;
 
 namespace LabelForge.Web.Tests.Browsing;
@@ -61,7 +58,7 @@ public sealed class OtherBrowsersTests
         {
             var listening = await Heard(process.StandardError, "WebDriver BiDi listening on ");
             await using var browser = await BiDi.ConnectAsync(new Uri(listening + "/session"));
-            await EveryPage(browser.GoAsync, browser.SayAsync, browser.WidthAsync);
+            await EveryPage(browser);
         }
         finally
         {
@@ -85,7 +82,7 @@ public sealed class OtherBrowsersTests
         try
         {
             using var session = await WebDriverSession.OpenAsync(port, browserProgram);
-            await EveryPage(session.GoAsync, session.SayAsync, session.WidthAsync);
+            await EveryPage(session);
         }
         finally
         {
@@ -94,7 +91,7 @@ public sealed class OtherBrowsersTests
         }
     }
 
-    private static async Task EveryPage(Func<string, Task> go, Func<string, Task<string>> say, Func<int, Task> width)
+    private static async Task EveryPage(OtherBrowser browser)
     {
         var folder = Directory.CreateTempSubdirectory("labelforge-page-").FullName;
         Window.WriteExample(folder);
@@ -102,27 +99,57 @@ public sealed class OtherBrowsersTests
         var found = new List<string>();
         await using (var server = await PageServer.StartAsync(new ServeOptions(folder, 0) { Today = () => new DateOnly(2026, 11, 25) }))
         {
-            await go(server.Entrance.ToString());
+            await browser.GoAsync(server.Entrance.ToString());
             foreach (var route in Routes.All)
             {
-                await go(new Uri(server.Address, route).ToString());
-                if (await say(Look) is { Length: > 0 } wrong)
+                await browser.GoAsync(new Uri(server.Address, route).ToString());
+                if (await browser.SayAsync(Look) is { Length: > 0 } wrong)
                     found.Add($"{route}: {wrong}");
             }
             Assert.True(found.Count == 0, string.Join('\n', found));
-            await go(new Uri(server.Address, "/recipes/tideline-bar").ToString());
-            Assert.Equal("", await say(Look));
+            await browser.GoAsync(new Uri(server.Address, "/recipes/tideline-bar").ToString());
+            Assert.Equal("", await browser.SayAsync(Look));
             foreach (var pixels in new[] { 390, 1280 })
             {
-                await width(pixels);
-                Assert.Equal("", await say($"(async () => ({Overflow.Cut})())()"));
-                Assert.Equal("", await say(Look));
+                await browser.WidthAsync(pixels);
+                Assert.Equal("", await browser.SayAsync($"(async () => ({Overflow.Cut})())()"));
+                Assert.Equal("", await browser.SayAsync(Look));
             }
-            Assert.Equal("Tideline by the sea", await say(Type));
+            await Presses(browser);
+            Assert.Equal("Tideline by the sea", await browser.SayAsync(Type));
             await Window.UntilAsync(() => File.ReadAllText(Path.Combine(folder, "recipes/tideline-bar.yaml"))
                 .Contains("name: Tideline by the sea", StringComparison.Ordinal), "the file has the new name");
         }
         Directory.Delete(folder, recursive: true);
+    }
+
+    // A page may move under a press: what was pressed and moved away is pressed all the same, and once; whoever moves off it calls the
+    // press back.
+    private static async Task Presses(OtherBrowser browser)
+    {
+        const string place = """
+            (async () => {
+              const button = document.createElement('button');
+              button.id = 'moving';
+              button.style.cssText = 'position:fixed;z-index:99;left:100px;top:100px;width:80px;height:40px';
+              button.addEventListener('click', () => { button.dataset.pressed = Number(button.dataset.pressed ?? 0) + 1; });
+              document.body.append(button);
+              return '';
+            })()
+            """;
+        static string Put(int top) => $"(async () => {{ document.getElementById('moving').style.top = '{top}px'; return ''; }})()";
+        Task<string> Pressed() => browser.SayAsync("(async () => document.getElementById('moving').dataset.pressed ?? '0')()");
+        Assert.Equal("", await browser.SayAsync(place));
+        await browser.ActAsync(OtherBrowser.MoveTo(140, 120), OtherBrowser.Down, OtherBrowser.Up);
+        Assert.Equal("1", await Pressed());
+        await browser.ActAsync(OtherBrowser.MoveTo(140, 120), OtherBrowser.Down);
+        await browser.SayAsync(Put(300));
+        await browser.ActAsync(OtherBrowser.Up);
+        Assert.Equal("2", await Pressed());
+        await browser.SayAsync(Put(100));
+        await browser.ActAsync(OtherBrowser.MoveTo(140, 120), OtherBrowser.Down, OtherBrowser.MoveTo(140, 220), OtherBrowser.Up);
+        Assert.Equal("2", await Pressed());
+        await browser.SayAsync("(async () => { document.getElementById('moving').remove(); return ''; })()");
     }
 
     private static Process Start(string program, string[] words, Dictionary<string, string> environment)
@@ -152,130 +179,5 @@ public sealed class OtherBrowsersTests
         using var listener = new TcpListener(IPAddress.Loopback, 0);
         listener.Start();
         return ((IPEndPoint)listener.LocalEndpoint).Port;
-    }
-
-    /// <summary>W3C WebDriver BiDi, as far as it is needed here.</summary>
-    private sealed class BiDi(ClientWebSocket socket) : IAsyncDisposable
-    {
-        private int _last;
-        private string _context = "";
-
-        public static async Task<BiDi> ConnectAsync(Uri address)
-        {
-            var socket = new ClientWebSocket();
-            await socket.ConnectAsync(address, TestContext.Current.CancellationToken);
-            var browser = new BiDi(socket);
-            await browser.Ask("session.new", new { capabilities = new { } });
-            browser._context = (await browser.Ask("browsingContext.getTree", new { })).GetProperty("contexts")[0].GetProperty("context")
-                .GetString()!;
-            return browser;
-        }
-
-        public Task GoAsync(string address) =>
-            Ask("browsingContext.navigate", new { context = _context, url = address, wait = "complete" });
-
-        public async Task<string> SayAsync(string script)
-        {
-            var answer = await Ask("script.evaluate",
-                new { expression = script, target = new { context = _context }, awaitPromise = true });
-            return answer.GetProperty("type").GetString() == "success"
-                ? answer.GetProperty("result").GetProperty("value").GetString() ?? ""
-                : answer.GetProperty("exceptionDetails").GetProperty("text").GetString()!;
-        }
-
-        public Task WidthAsync(int pixels) =>
-            Ask("browsingContext.setViewport", new { context = _context, viewport = new { width = pixels, height = 900 } });
-
-        public async ValueTask DisposeAsync()
-        {
-            await Ask("browser.close", new { });
-            socket.Dispose();
-        }
-
-        private async Task<JsonElement> Ask(string method, object parameters)
-        {
-            var id = ++_last;
-            await socket.SendAsync(JsonSerializer.SerializeToUtf8Bytes(new { id, method, @params = parameters }),
-                WebSocketMessageType.Text, true, TestContext.Current.CancellationToken);
-            while (true)
-            {
-                using var message = new MemoryStream();
-                ValueWebSocketReceiveResult got;
-                var part = new byte[16384];
-                do
-                {
-                    got = await socket.ReceiveAsync(part.AsMemory(), TestContext.Current.CancellationToken);
-                    message.Write(part, 0, got.Count);
-                }
-                while (!got.EndOfMessage);
-                var said = JsonDocument.Parse(message.ToArray()).RootElement;
-                if (!said.TryGetProperty("id", out var answered)
-                    || answered.ValueKind != JsonValueKind.Number
-                    || answered.GetInt32() != id)
-                    continue;
-                return said.TryGetProperty("result", out var result)
-                    ? result
-                    : throw new InvalidOperationException($"{method}: {said.GetProperty("message").GetString()}");
-            }
-        }
-    }
-
-    /// <summary>W3C WebDriver, as far as it is needed here.</summary>
-    private sealed class WebDriverSession(HttpClient http, string session) : IDisposable
-    {
-        public static async Task<WebDriverSession> OpenAsync(int port, string browser)
-        {
-            var http = new HttpClient { BaseAddress = new Uri($"http://127.0.0.1:{port}/"), Timeout = TimeSpan.FromMinutes(2) };
-            for (var tries = 0; ; tries++)
-            {
-                try
-                {
-                    var made =
-                        await Value(await http.PostAsJsonAsync("session",
-                            new
-                            {
-                                capabilities = new
-                                {
-                                    alwaysMatch = new Dictionary<string, object>
-                                    {
-                                        ["webkitgtk:browserOptions"] = new { binary = browser, args = new[] { "--automation" } },
-                                    }
-                                }
-                            }));
-                    return new WebDriverSession(http, made.GetProperty("sessionId").GetString()!);
-                }
-                catch (HttpRequestException) when (tries < 100)
-                {
-                    // The driver does not listen yet.
-                    await Task.Delay(100);
-                }
-            }
-        }
-
-        public async Task GoAsync(string address) =>
-            await Value(await http.PostAsJsonAsync($"session/{session}/url", new { url = address }));
-
-        public async Task<string> SayAsync(string script) =>
-            (await Value(await http.PostAsJsonAsync($"session/{session}/execute/async",
-                new
-                {
-                    script = $"const done = arguments[arguments.length - 1]; ({script.Trim()}).then(done, e => done(String(e)));",
-                    args = Array.Empty<object>()
-                }))).GetString() ?? "";
-
-        public async Task WidthAsync(int pixels) =>
-            await Value(await http.PostAsJsonAsync($"session/{session}/window/rect", new { width = pixels, height = 900 }));
-
-        public void Dispose()
-        {
-            http.Send(new HttpRequestMessage(HttpMethod.Delete, $"session/{session}")).Dispose();
-            http.Dispose();
-        }
-
-        private static async Task<JsonElement> Value(HttpResponseMessage response)
-        {
-            var said = (await response.Content.ReadFromJsonAsync<JsonElement>()).GetProperty("value");
-            return response.IsSuccessStatusCode ? said : throw new InvalidOperationException(said.ToString());
-        }
     }
 }
