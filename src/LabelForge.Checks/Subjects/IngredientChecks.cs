@@ -93,6 +93,11 @@ internal static partial class IngredientChecks
             : $"Perhaps {near[0].NameIn(label.Market)} is meant. If not, ask the supplier for the INCI name.");
     }
 
+    // The numbers that a colour may have: its own, or where one name stands for several colours, those of each.
+    private static string[] Numbers(Ingredient colour) => colour.ColourIndex.Length > 0
+        ? [.. colour.ColourIndex.Select(c => $"{c}")]
+        : [.. colour.Eu.Split('/').Where(n => n.StartsWith("CI ", StringComparison.Ordinal))];
+
     // Names that are known and are not those that a label of this market carries.
     private static void Foreign(CheckCase label, IngredientListRead list)
     {
@@ -102,13 +107,14 @@ internal static partial class IngredientChecks
             label.Tell("ingredients.name-foreign/parfum", scent.Name, scent.Name);
         foreach (var colour in list.Items
             .Where(i => naming.NumbersColours
-                && i.Known is { IsColourant: true, ColourIndex.Length: > 0 } known
+                && i.Known is { IsColourant: true } known
+                && Numbers(known).Length > 0
                 && !Holds(i.Name, "ci ")
-                && !Holds(i.Name, "ci7") && !known.ColourIndex.Any(c => Holds(i.Name, Digits(c)))))
+                && !Holds(i.Name, "ci7") && !Numbers(known).Any(c => Holds(i.Name, Digits(c)))))
         {
             var certified = label.Dictionary.Colours.Find(colour.Known!) is { Certified: true };
             label.Tell(certified ? "ingredients.colour-name" : "ingredients.colour-name/mineral", colour.Name, colour.Name,
-                string.Join(" or ", colour.Known!.ColourIndex));
+                string.Join(" or ", Numbers(colour.Known!)));
         }
         var foreign = list.Items.Where(i => i.Known is { IsColourant: false } known && naming.IsForeign(i.Name, i.IsKitchenName, known))
             .ToArray();
@@ -152,7 +158,7 @@ internal static partial class IngredientChecks
             && !read.Contains(known.Key)
             && !known.Everyday.Any(e => string.Equals(e, name, StringComparison.OrdinalIgnoreCase));
 
-    private static string Digits(ColourIndexNumber number) => string.Concat(number.ToString().Where(char.IsDigit));
+    private static string Digits(string number) => string.Concat(number.Where(char.IsDigit));
 
     private static bool Holds(string name, string part) => name.Contains(part, StringComparison.OrdinalIgnoreCase);
 

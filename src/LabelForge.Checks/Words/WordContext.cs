@@ -1,3 +1,5 @@
+using LabelForge.Checks.Reading;
+
 namespace LabelForge.Checks.Words;
 
 /// <summary>
@@ -22,7 +24,16 @@ internal static partial class WordContext
     /// <summary>Whether the words claim nothing where they stand.</summary>
     public static bool ClaimsNothing(ClaimPlace place) =>
         place.Grammars.Any(g => Warns(place, g) || Denies(place, g) || AnsweredNo(place, g) || IsName(place, g) || Gives(place, g)
-            || IsScent(place, g) || IsNamed(place, g));
+            || IsScent(place, g) || IsNamed(place, g))
+            || RunsIntoAWarning(place);
+
+    // A line below that begins a warning or directions goes on with nothing: "12M after opening / Keep away from the nose".
+    private static bool RunsIntoAWarning(ClaimPlace place)
+    {
+        var text = place.Text.Folded;
+        return Enumerable.Range(place.Start, place.End - place.Start)
+            .Any(i => text[i] == '\n' && LabelWords.BeginsAny(text[(i + 1)..], [LabelWord.Warnings, LabelWord.Directions]));
+    }
 
     /// <summary>Whether it is asked, and the answer denies it: "Is it vegan? No."</summary>
     public static bool IsAnsweredNo(ClaimPlace place) => place.Grammars.Any(g => AnsweredNo(place, g));

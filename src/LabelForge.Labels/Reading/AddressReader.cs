@@ -204,7 +204,7 @@ public static partial class AddressReader
     [GeneratedRegex(@"[,\n|•·]+")]
     private static partial Regex Break();
 
-    [GeneratedRegex(@"\b(?![0-9]{1,2}\s?M\b)[0-9]{1,5}[A-Z]?\b|\b(?:p\.?\s?o\.?\s?box|unit|suite|c\.?p\.?)\s*[0-9]+|(?:straße|strasse|str\.|rue|via|calle|street|road|lane|quay|avenue|row|wynd|park|ul\.|ул\.|οδος|οδός|utca|tänav|gatan|gade|vej|iela|gatve|ulica|straat|laan|weg|platz|gasse)\b|\b(?-i:quai|place|chemin|impasse|allée|boulevard|route|plaza|paseo|camino|travessa|rua|largo|piazza|corso|viale|vicolo|ulica|náměstí|rynek|plac)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?![0-9]{1,2}\s?M\b)[0-9]{1,5}[A-Z]?\b|\b(?:p\.?\s?o\.?\s?box|unit|suite|c\.?p\.?)\s*[0-9]+|(?:general delivery|poste restante|postlagernd|straße|strasse|str\.|rue|via|calle|street|road|lane|quay|avenue|row|wynd|park|ul\.|ул\.|οδος|οδός|utca|tänav|gatan|gade|vej|iela|gatve|ulica|straat|laan|weg|platz|gasse)\b|\b(?-i:quai|place|chemin|impasse|allée|boulevard|route|plaza|paseo|camino|travessa|rua|largo|piazza|corso|viale|vicolo|ulica|náměstí|rynek|plac)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Street();
 
     [GeneratedRegex(@"^(?![0-9]{1,2}\s?M\b)[0-9]{1,5}[A-Z]?(?:\s+\p{L}.*)?$", RegexOptions.IgnoreCase)]

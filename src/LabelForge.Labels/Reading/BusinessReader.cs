@@ -177,7 +177,10 @@ public static partial class BusinessReader
         + Postcode.American + @")(?![0-9]))?")]
     private static partial Regex City();
 
-    [GeneratedRegex(@"(?<street>(?:[0-9]{1,6}[A-Z]?(?:-[0-9A-Z]+)?[ ]+(?:[\p{L}0-9.'’#-]+[ ]*){1,6}(?:,?[ "
+    // Mail kept at the post office for its owner stands where a street does, with or without the street of the office.
+    private const string AtPostOffice = "(?:general[ ]delivery|poste[ ]restante)";
+
+    [GeneratedRegex(@"(?<street>" + AtPostOffice + @"|(?:" + AtPostOffice + @"[ ]?[,;•·|/-]?[ \n]*)?(?:[0-9]{1,6}[A-Z]?(?:-[0-9A-Z]+)?[ ]+(?:[\p{L}0-9.'’#-]+[ ]*){1,6}(?:,?[ "
         + @"\n]*(?:suite|ste|unit|apt|apartment|floor|fl|bldg|building|no|#)\.?[ ]*[\w-]+)?|p\.?[ ]?o\.?[ ]?box[ "
         + @"]+\w+|(?:rt|rte|route|hwy|highway|state route|county road)\.?[ ]?[0-9]+(?:,?[ ]box[ ]\w+)?|rr?[ ]?[0-9]+[ ]box[ ]\w+))[ ]*[,.;•·|/-]?[ \n]*$",
         RegexOptions.IgnoreCase)]
@@ -196,7 +199,7 @@ public static partial class BusinessReader
     [GeneratedRegex(@"(?<lead>(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|packaged|bottled|mfg\.?|mfd\.?|dist\.?|marketed|sold)(?:(?:\s+(?:exclusively|and\s+\w+|with love|in small batches))?(?:\s+in\s+(?:the\s+)?(?:USA|U\.S\.A\.|US|United States))?\s+(?:by|for)|(?:[ ]+(?!by\s*[:•|]?\s+(?-i:[\p{Lu}0-9“""«„]))[\p{L}.&'’]+){1,6}[ ]+by)(?=\s*[:•|]?\s+(?-i:[\p{Lu}0-9“""«„]))))\s*[:•|]?\s+(?<name>[^\n,;|•]{2,60}?)(?=\s*(?:[\n,;|•]|$|\.\s|\.$|\s+in\s+\p{Lu}|\s+by\s+(?-i:\p{Lu})|\s[-–—]\s|\s[0-9]{1,6}\s\p{Lu}))", RegexOptions.IgnoreCase)]
     private static partial Regex LedName();
 
-    [GeneratedRegex(@"^\s*(?:(?:hand\s?-?\s?)?(?:made|crafted|poured|manufactured|produced|distributed|packed|mfg\.?|mfd\.?|dist\.?)\s+(?:by|for|in|at)\s*:?|by\s|from\s|©(?:\s*[0-9]{4})?|business\s*:|address\s*:)\s*", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^\s*(?:(?:hand\s?-?\s?)?(?:\p{L}{2,}ed|made|cut|grown|mfg\.?|mfd\.?|dist\.?)\s+(?:\p{L}+\s+){0,4}?(?:by|for|in|at)(?:\s*:|(?=\s+(?-i:[\p{Lu}0-9])))|by\s|from\s|©(?:\s*[0-9]{4})?|business\s*:|address\s*:)\s*", RegexOptions.IgnoreCase)]
     private static partial Regex LeadIn();
 
     [GeneratedRegex(@"(?<=^|\n|[.,;|•] ?)(?:©\s*(?:[0-9]{4}\s*)?)?\p{Lu}[\p{L}'’&.]*(?:[ ](?:&|and|of|the|\+|\p{Lu}[\p{L}'’&]*)){0,5},?[ "

@@ -31,6 +31,11 @@ public sealed class LabelReadingTests
         "P.O. Box 12, Town Hill, Ohio 44000-1234")]
     [InlineData("Marsh Lane Soap Co. | Fairport ME 00000", "Marsh Lane Soap Co", "Fairport, ME 00000")]
     [InlineData("Marsh Lane Soap Co.\nPortland, OR", "Marsh Lane Soap Co", "Portland, OR")]
+    [InlineData("Marsh Lane Goods\nGeneral Delivery\nPortland, OR 97000", "Marsh Lane Goods", "General Delivery, Portland, OR 97000")]
+    [InlineData("Filled by Marsh Lane Goods • General Delivery, 5 Sample Sq • Marfa TX 79800", "Marsh Lane Goods",
+        "General Delivery, 5 Sample Sq, Marfa, TX 79800")]
+    [InlineData("Marsh Lane Goods\nGENERAL DELIVERY 5 SAMPLE SQ\nMarfa TX 79800", "Marsh Lane Goods",
+        "GENERAL DELIVERY 5 SAMPLE SQ, Marfa, TX 79800")]
     public void A_business_is_read_with_its_place(string text, string name, string place)
     {
         var business = Read("Bar soap\n" + text).Business;

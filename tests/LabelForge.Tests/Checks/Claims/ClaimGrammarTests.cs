@@ -66,6 +66,14 @@ public sealed class ClaimGrammarTests
         Assert.Equal(claims, IsDrug(name));
 
     [Theory]
+    [InlineData("12M after opening\nKeep powder away from children's nose and mouth.", false)]
+    [InlineData("For years of opening\nAvoid the nose", false)]
+    [InlineData("Opens\nyour nose", true)]
+    [InlineData("HELPS YOU\nKEEP COLDS AWAY", true)]
+    public void A_warning_begins_on_its_own_line_and_claims_nothing_with_the_line_above(string words, bool claims) =>
+        Assert.Equal(claims, IsDrug(words));
+
+    [Theory]
     [InlineData("Stop using it if a rash appears", false)]
     [InlineData("En cas d'irritation, consultez un médecin", false)]
     [InlineData("If you suffer from eczema, this bar will help", true)]

@@ -46,5 +46,17 @@ public sealed class FreshLabelTests(ITestOutputHelper output)
         Assert.True(missed.Length == 0, $"{missed.Length} of {slips.Length}\n{string.Join("\n", missed)}");
     }
 
+    [Fact]
+    public void What_a_slip_breaks_was_not_told_of_the_right_label()
+    {
+        var told = FreshLabel.All.SelectMany(l => l.Slips
+            .Where(s => !Of(l.Judged(s).Report.Findings, s.Rule).Except(Of(l.Found, s.Rule)).Any())
+            .Select(s => $"{l.Id}: {s.Rule}")).ToArray();
+        Assert.True(told.Length == 0, $"{told.Length}\n{string.Join("\n", told)}");
+    }
+
+    private static IEnumerable<(Severity, string)> Of(IReadOnlyList<Finding> found, string rule) =>
+        found.Where(f => f.Rule == rule && f.Severity != Severity.Note).Select(f => (f.Severity, f.Message));
+
     private static string Last(FreshLabel label) => label.Reading.Names.Length == 0 ? "-" : label.Reading.Names[^1].Name;
 }
