@@ -37,6 +37,9 @@ public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageW
     /// <summary>The markets in which they do so, as <c>us</c>; empty for all.</summary>
     public ImmutableArray<string> Markets { get; init; } = [];
 
+    /// <summary>The entries that its words belong to as well: what promises younger skin promises better looks.</summary>
+    internal ImmutableArray<string> Also { get; init; } = [];
+
     /// <summary>What they mean, in words of classes; beside the words as they stand.</summary>
     internal ImmutableArray<MeaningPattern> Meanings { get; init; } = [];
 
@@ -109,8 +112,17 @@ public static class WordLists
                     .SelectMany(p => Classes.Value.Select(c => MeaningPattern.Of(p, c.Language, c.Classes))).OfType<MeaningPattern>()],
             };
         }
-        return [.. all];
+        return Joined([.. all]);
     }
+
+    private static ImmutableArray<ClaimWords> Joined(ImmutableArray<ClaimWords> all) =>
+    [
+        .. all.Select(entry => all.Where(o => o.Also.Contains(entry.Id)).Aggregate(entry, (e, o) => e with
+        {
+            Words = [.. e.Words, .. o.Words],
+            Meanings = [.. e.Meanings, .. o.Meanings],
+        })),
+    ];
 
     private static readonly Lazy<(string Language, ImmutableDictionary<string, WordClass> Classes)[]> Classes =
         new(() => [.. SentenceGrammar.All.Select(g => g.Language)
@@ -153,7 +165,7 @@ public static class WordLists
 
     private static ClaimWords Claim(YamlRecord record)
     {
-        record.OnlyKeys("id", "makes", "words", "unless", "says", "instead", "markets", "figures");
+        record.OnlyKeys("id", "makes", "also", "words", "unless", "says", "instead", "markets", "figures");
         var makes = record.Text("makes", "drug, cosmetic, proof or unfair");
         return new(
             record.Text("id", "a name"),
@@ -164,7 +176,7 @@ public static class WordLists
             [.. Unless(record)],
             record.Text("says", "what they say"),
             record.Text("instead", "a wording"))
-        { Markets = [.. Texts(record, "markets")], Figures = record.Has("figures") };
+        { Markets = [.. Texts(record, "markets")], Also = [.. Texts(record, "also")], Figures = record.Has("figures") };
     }
 
     private static IEnumerable<PhraseSet> Unless(YamlRecord record) =>
