@@ -28,12 +28,20 @@ public sealed record Finding(string Rule, Severity Severity, string Message, str
     /// <summary>What would take the product out of the rule and is not settled, in words; empty where nothing would.</summary>
     public ImmutableArray<string> Unless { get; init; } = [];
 
+    /// <summary>The facts of the product that it turns on and that nobody has settled, each a question of yes or no.</summary>
+    public ImmutableArray<ProductFact> Asks { get; init; } = [];
+
     /// <summary>What was found and what to do in another language, as far as there are words for
     /// the rule in it; else in English.</summary>
     /// <param name="language">The language's code, as <c>fr</c>.</param>
     /// <remarks>What fills the places of a sentence (names, figures, what a table or a supplier's paper says) stays as it is.</remarks>
     public (string Message, string Fix) In(string language) =>
         language == LawWords.English || Told is null ? (Message, Fix) : Told.In(language);
+
+    /// <summary>The same for those who fill in fields on a page and never see a file: what to do says at which field, and what it asks
+    /// is left to <see cref="Asks"/>.</summary>
+    /// <param name="language">The language's code, as <c>fr</c>.</param>
+    public (string Message, string Fix) OnPage(string language) => Told?.OnPage(language) ?? (Message, Fix);
 
     internal Telling? Told { get; init; }
 
@@ -42,9 +50,12 @@ public sealed record Finding(string Rule, Severity Severity, string Message, str
 }
 
 /// <summary>How a finding is told in a language. Two findings are the same by what was found, not by how it is told.</summary>
-internal sealed class Telling(Func<string, (string Message, string Fix)> tell)
+/// <param name="tell">What was found and what to do, by language and whether it is told on a page with fields.</param>
+internal sealed class Telling(Func<string, bool, (string Message, string Fix)> tell)
 {
-    internal (string Message, string Fix) In(string language) => tell(language);
+    internal (string Message, string Fix) In(string language) => tell(language, false);
+
+    internal (string Message, string Fix) OnPage(string language) => tell(language, true);
 
     public override bool Equals(object? obj) => obj is Telling;
 

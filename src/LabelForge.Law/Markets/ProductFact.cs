@@ -15,6 +15,10 @@ public sealed record ProductFact(string Id, string Asks, string Is, string IsNot
     /// <summary>Every fact, by name.</summary>
     public static IReadOnlyDictionary<string, ProductFact> All => Loaded.Value;
 
+    /// <summary>The question in a language, as far as there are words for it; else in English.</summary>
+    /// <param name="language">The language's code, as <c>fr</c>.</param>
+    public string AsksIn(string language) => Checks.LawWords.Of($"facts-{language}", Id, "asks") ?? Asks;
+
     /// <summary>Finds a fact; a refusal lists them.</summary>
     public static Parsed<ProductFact> Find(string id) => Loaded.Value.TryGetValue(id.Trim(), out var fact)
         ? Parsed<ProductFact>.Of(fact)

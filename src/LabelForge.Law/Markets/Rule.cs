@@ -10,6 +10,9 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     /// <summary>The rule's name in findings: the id without its case.</summary>
     public string Name => Id.Split('/')[0];
 
+    /// <summary>What to do on a page with fields, where <see cref="Fix"/> says it of the file; null where the two are the same.</summary>
+    public string? PageFix { get; init; }
+
     /// <summary>The last day on which it holds; null while no end is known.</summary>
     public DateOnly? Until { get; init; }
 
@@ -49,25 +52,29 @@ public sealed record Rule(string Id, Severity Severity, string Message, string F
     /// <param name="arguments">What fills the places of its sentences.</param>
     public Finding Find(string where, ImmutableArray<Exemption> open, object[] arguments)
     {
-        var (message, fix) = Told(LawWords.English, open, arguments);
+        var (message, fix) = Told(LawWords.English, false, open, arguments);
         return new(Name, Severity, message, fix, Fill(Source, arguments), where, Basis)
         {
             Unless = [.. open.Select(e => e.Words)],
-            Told = new Telling(language => Told(language, open, arguments)),
+            Asks = [.. open.Select(e => e.Fact)],
+            Told = new Telling((language, onPage) => Told(language, onPage, open, arguments)),
         };
     }
 
     // Where a language has no words for the rule, all of it is told in English: half a sentence of each helps nobody.
-    private (string Message, string Fix) Told(string language, ImmutableArray<Exemption> open, object[] arguments)
+    private (string Message, string Fix) Told(string language, bool onPage, ImmutableArray<Exemption> open, object[] arguments)
     {
+        // On a page each question stands by itself, with its answers.
+        var asked = onPage ? [] : open;
         var words = WordsOf is null || language == LawWords.English ? null
             : LawWords.All($"{WordsOf}/words-{language}").GetValueOrDefault(Id);
         if (words is null)
             return (Fill(Message, arguments) + Exemption.Sentence(open, LawWords.English),
-                Fill(Fix, arguments) + Exemption.Question(open, LawWords.English));
+                Fill((onPage ? PageFix : null) ?? Fix, arguments) + Exemption.Question(asked, LawWords.English));
         object[] filled = [.. arguments.Select(a => a is ClaimSaid claim ? claim.In(language) : a)];
         return (Fill(words.OptionalText("message")!.Text, filled) + Exemption.Sentence(open, language),
-            Fill(words.OptionalText("fix")!.Text, filled) + Exemption.Question(open, language));
+            Fill((onPage ? words.OptionalText("page") : null)?.Text ?? words.OptionalText("fix")!.Text, filled)
+                + Exemption.Question(asked, language));
     }
 
     private static string Fill(string sentence, object[] arguments) => string.Format(CultureInfo.InvariantCulture, sentence, arguments);

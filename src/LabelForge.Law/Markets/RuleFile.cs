@@ -19,7 +19,7 @@ public static class RuleFile
 
     private static Rule ReadRule(MapNode map)
     {
-        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "source", "from", "checked", "until", "basis", "read", "products",
+        map.OnlyKeys("A rule", "id", "severity", "message", "fix", "page", "source", "from", "checked", "until", "basis", "read", "products",
             "sold as", "unless");
         var severity = map.Required("severity", "must");
         var (basis, read) = BasisOf(map);
@@ -34,6 +34,7 @@ public static class RuleFile
             Date(map.Required("from", "1974-03-15")),
             Date(map.Required("checked", "2026-11-25")))
         {
+            PageFix = map.OptionalText("page")?.Text,
             Until = map.OptionalText("until") is { } until ? Date(until) : null,
             Products = [.. map.Texts("products").Select(t => t.Text)],
             BindsCosmeticsOnly = map.OptionalText("sold as") is { } sold

@@ -45,6 +45,22 @@ public partial class WordBookTests
                 && !begun.Any(b => k.StartsWith(b, StringComparison.Ordinal)));
     }
 
+    // What rules quote of the page: "Fill in “Street”".
+    [Theory]
+    [InlineData("en", "“([^”]+)”")]
+    [InlineData("fr", "«\u00a0([^»]+)\u00a0»")]
+    public void A_rule_that_names_a_field_of_the_page_names_it_as_the_page_does(string language, string quoted)
+    {
+        var book = WordBook.Of(language);
+        var labels = book.Keys.Select(k => book.Of(k)).ToHashSet();
+        object[] filled = [.. Enumerable.Range(0, 12).Select(n => (object)$"{n}")];
+        var named = LabelForge.Checks.RuleList.Sections(LabelForge.Markets.MarketBook.Shipped).SelectMany(r => r.Rules)
+            .Where(r => r.PageFix is not null)
+            .SelectMany(r => Regex.Matches(r.Find("label", filled).OnPage(language).Fix, quoted).Select(m => m.Groups[1].Value)).ToArray();
+        Assert.True(named.Length > 30);
+        Assert.All(named, n => Assert.Contains(n, labels));
+    }
+
     [Theory]
     [InlineData("en")]
     [InlineData("fr")]

@@ -19,7 +19,10 @@ namespace LabelForge.Web.Components.Pages;
 public partial class RecipePage
 {
     private static readonly Step[] Told = ["name", "identity", "product", "sold as", "pieces", "net", "superfat", "declare as", "yield",
-        "directions", "price"];
+        "directions", "price", .. Elsewhere];
+
+    // What the labels of some markets say of how long it keeps, where it comes from, and what barcodes are numbered by.
+    private static Step[] Elsewhere => ["best before", "period after opening", "origin", "item"];
 
     private string _moulds = "";
     private (string Use, string Amount)? _line;
@@ -28,6 +31,9 @@ public partial class RecipePage
         .Where(m => m.Kind != MaterialKind.Packaging).OrderBy(m => m.Name, StringComparer.OrdinalIgnoreCase).Select(m => (m.Id, m.Name))]);
 
     private (string Id, string Name)[] MaterialNames => _names.Of(WorkshopCache.Read().Workshop);
+
+    // Where a label is judged against the rules of such a market, the fields are at hand.
+    private bool AsksHowLong => View.Report?.Findings.Any(f => f.Rule is "durability.missing" or "durability.sign" or "origin.missing") == true;
 
     private bool UsesLye => View.Job?.Batch.Lines.Any(l => l.Material.Kind == MaterialKind.Lye) == true;
 

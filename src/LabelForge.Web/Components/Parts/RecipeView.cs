@@ -70,6 +70,9 @@ public abstract class RecipeView : EditorView
     /// begun. Until one is chosen, the next free one: a label has a lot.</summary>
     protected virtual (LotCode? Lot, bool IsBegun) Lot => (NextFree, false);
 
+    /// <summary>Writes what the maker settles of the product into the recipe.</summary>
+    protected void Answer((string Fact, bool Is) answer) => Set(answer.Is ? "yes" : "no", "facts", answer.Fact);
+
     /// <summary>How the label is wanted now.</summary>
     protected virtual LabelWish Wish =>
         new(Lot: Lot.Lot, IsBegun: Lot.IsBegun, Variant: Variant,
@@ -79,7 +82,7 @@ public abstract class RecipeView : EditorView
                 : null, Design: Choice.Design);
 
     private static IReadOnlyList<string> RecipeKeys { get; } =
-        ["name", "identity", "product", "sold as", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces",
+        ["name", "identity", "product", "sold as", "facts", "item", "claims", "materials", "superfat", "declare as", "yield", "loss", "pieces",
             "net", "package", "directions", "warnings", "variants", "period after opening", "best before", "origin", "notes"];
 
     /// <inheritdoc/>
