@@ -16,7 +16,8 @@ public static partial class WordCheck
         // English words are found in whatever language, for labels mix it in; what is put together of several only in its own.
         var words = claim.Words
             .Select(w => (w.Language, ByMeaning: false, Spans: w.Finds.In(text).Select(m => new WordSpan(m.Index, m.Index + m.Length))));
-        var meanings = claim.Meanings.Where(m => text.MayBe(m.Language)).Select(m => (m.Language, ByMeaning: true, Spans: m.In(text)));
+        var meanings = claim.Meanings.Where(m => text.MayBe(m.Language))
+            .SelectMany(m => m.Patterns.Value.Select(p => (m.Language, ByMeaning: true, Spans: p.In(text))));
         foreach (var (language, byMeaning, spans) in words.Concat(meanings))
         {
             foreach (var span in spans)

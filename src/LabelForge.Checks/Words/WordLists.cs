@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using LabelForge.Checks.Reading;
 using LabelForge.Ingredients;
 
@@ -41,7 +42,7 @@ public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageW
     internal ImmutableArray<string> Also { get; init; } = [];
 
     /// <summary>What they mean, in words of classes; beside the words as they stand.</summary>
-    internal ImmutableArray<MeaningPattern> Meanings { get; init; } = [];
+    internal ImmutableArray<LanguageMeanings> Meanings { get; init; } = [];
 
     /// <summary>Whether they may be a figure of speech: "heals the soul".</summary>
     public bool Figures { get; init; }
@@ -49,6 +50,11 @@ public sealed record ClaimWords(string Id, Makes Makes, ImmutableArray<LanguageW
     /// <summary>Whether they do so in a market.</summary>
     public bool HoldsIn(Market market) => Markets.IsEmpty || Markets.Contains(market.Id);
 }
+
+/// <summary>What words of a language mean, for a claim.</summary>
+/// <param name="Language">The language.</param>
+/// <param name="Patterns">The patterns that it has all words for.</param>
+internal sealed record LanguageMeanings(string Language, Lazy<ImmutableArray<MeaningPattern>> Patterns);
 
 /// <summary>Words that deny an ingredient, and the ingredients that contradict them.</summary>
 public sealed record DenialWords(
@@ -108,12 +114,16 @@ public static class WordLists
             var at = Entry(all, record);
             all[at] = all[at] with
             {
-                Meanings = [.. record.Texts("patterns", "[\"{acts} ... {ailments}\"]")
-                    .SelectMany(p => Classes.Value.Select(c => MeaningPattern.Of(p, c.Language, c.Classes))).OfType<MeaningPattern>()],
+                Meanings = MeaningsOf(record.Texts("patterns", "[\"{acts} ... {ailments}\"]")),
             };
         }
         return Joined([.. all]);
     }
+
+    // The words of a language are put together when a text may be in it: most labels are in one or two.
+    private static ImmutableArray<LanguageMeanings> MeaningsOf(IReadOnlyList<string> patterns) =>
+        [.. SentenceGrammar.All.Select(g => new LanguageMeanings(g.Language,
+            new(() => [.. patterns.Select(p => MeaningPattern.Of(p, g.Language, ClassesOf(g.Language))).OfType<MeaningPattern>()])))];
 
     private static ImmutableArray<ClaimWords> Joined(ImmutableArray<ClaimWords> all) =>
     [
@@ -124,9 +134,11 @@ public static class WordLists
         })),
     ];
 
-    private static readonly Lazy<(string Language, ImmutableDictionary<string, WordClass> Classes)[]> Classes =
-        new(() => [.. SentenceGrammar.All.Select(g => g.Language)
-            .Select(l => (l, WordClass.Read(Records($"meanings-{l}"), Shared(l))))]);
+    private static readonly ConcurrentDictionary<string, Lazy<ImmutableDictionary<string, WordClass>>> Classes =
+        new(StringComparer.Ordinal);
+
+    private static ImmutableDictionary<string, WordClass> ClassesOf(string language) =>
+        Classes.GetOrAdd(language, l => new(() => WordClass.Read(Records($"meanings-{l}"), Shared(l)))).Value;
 
     // What stands once for all languages, so that none lacks what another knows.
     private static readonly string[] SharedLists = ["illnesses", "doings", "comparisons"];
@@ -144,15 +156,15 @@ public static class WordLists
     internal static WordSpan? Acts(string words, string language)
     {
         var lower = FoldedText.Of(words);
-        WordSpan[] found = [.. Classes.Value.Where(c => c.Language == language)
-            .SelectMany(c => Doing.Where(c.Classes.ContainsKey).SelectMany(d => c.Classes[d].In(lower)))
+        var classes = ClassesOf(language);
+        WordSpan[] found = [.. Doing.Where(classes.ContainsKey).SelectMany(d => classes[d].In(lower))
             .Where(s => s.End - s.Start >= ShortestAct)];
         return found.Length > 0 ? found.Min() : null;
     }
 
     /// <summary>What everyday talk names as well as a physician does: "cough", "snake bite".</summary>
     internal static WordClass? Everyday(string language) =>
-        Classes.Value.First(c => c.Language == language).Classes.GetValueOrDefault("everyday");
+        ClassesOf(language).GetValueOrDefault("everyday");
 
     private static int Entry(ClaimWords[] all, YamlRecord record)
     {
