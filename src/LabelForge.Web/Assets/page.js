@@ -58,16 +58,25 @@
   new MutationObserver((changes) => { for (const c of changes) busy(c.target, false); }).observe(document, { subtree: true, attributes: true, attributeFilter: ["data-once"] });
   // A page may move under a press: the field that is left says what is wrong with it, and what stands below goes down before the
   // button of the mouse comes up. What was pressed and moved away is pressed all the same; whoever moves off it calls the press back.
+  // So it is where what lies under the pointer is drawn anew, a picture or a figure on a tile: no browser clicks for what is gone.
   let held = null;
   window.addEventListener("pointerdown", (event) => {
     const what = event.isPrimary && event.button === 0 && event.target instanceof Element && event.target.closest("button, a[href], summary");
-    held = what ? { what, x: event.clientX, y: event.clientY } : null;
+    held = what ? { what, on: event.target, x: event.clientX, y: event.clientY } : null;
   }, true);
   window.addEventListener("pointerup", (event) => {
     const was = held;
     held = null;
-    if (!was || (event.target instanceof Node && was.what.contains(event.target))) return;
-    if (was.what.isConnected && Math.hypot(event.clientX - was.x, event.clientY - was.y) < 4) was.what.click();
+    const within = was && event.target instanceof Node && was.what.contains(event.target);
+    if (!was || (within && was.on.isConnected) || !was.what.isConnected) return;
+    if (!within && Math.hypot(event.clientX - was.x, event.clientY - was.y) >= 4) return;
+    let clicked = false;
+    const heard = () => { clicked = true; };
+    was.what.addEventListener("click", heard, { capture: true, once: true });
+    setTimeout(() => {
+      was.what.removeEventListener("click", heard, true);
+      if (!clicked && was.what.isConnected) was.what.click();
+    }, 0);
   }, true);
   window.addEventListener("pointercancel", () => { held = null; }, true);
   // The key / looks for anything, from every page; what is typed stays typed.

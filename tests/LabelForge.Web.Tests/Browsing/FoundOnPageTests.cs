@@ -32,8 +32,9 @@ public sealed class FoundOnPageTests(Chromium chromium)
     {
         await using var window = await Window.OpenAsync(chromium, example: true);
         var page = window.Page;
-        await File.WriteAllLinesAsync(Path.Combine(window.Folder, "workshop.yaml"),
-            (await File.ReadAllLinesAsync(Path.Combine(window.Folder, "workshop.yaml"))).Where(l => !l.TrimStart().StartsWith("street:", StringComparison.Ordinal)));
+        var workshop = Path.Combine(window.Folder, "workshop.yaml");
+        var lines = await File.ReadAllLinesAsync(workshop);
+        await File.WriteAllLinesAsync(workshop, lines.Where(l => !l.TrimStart().StartsWith("street:", StringComparison.Ordinal)));
         await window.GoAsync("/recipes/tideline-bar");
         var found = page.Locator("section[aria-labelledby=found]");
         const string Question = "Does a current directory list the business under this name?";

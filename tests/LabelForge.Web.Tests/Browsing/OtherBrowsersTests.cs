@@ -125,7 +125,7 @@ public sealed class OtherBrowsersTests
 
     // A page may move under a press: what was pressed and moved away is pressed all the same, and once; whoever moves off it calls the
     // press back.
-    private static async Task Presses(OtherBrowser browser)
+    internal static async Task Presses(OtherBrowser browser)
     {
         const string place = """
             (async () => {
@@ -133,12 +133,22 @@ public sealed class OtherBrowsersTests
               button.id = 'moving';
               button.style.cssText = 'position:fixed;z-index:99;left:100px;top:100px;width:80px;height:40px';
               button.addEventListener('click', () => { button.dataset.pressed = Number(button.dataset.pressed ?? 0) + 1; });
+              button.append(document.createElement('span'));
+              button.firstChild.style.cssText = 'display:block;width:100%;height:100%';
               document.body.append(button);
               return '';
             })()
             """;
+        const string drawAnew = """
+            (async () => {
+              const on = document.getElementById('moving').firstChild;
+              on.replaceWith(on.cloneNode());
+              return '';
+            })()
+            """;
         static string Put(int top) => $"(async () => {{ document.getElementById('moving').style.top = '{top}px'; return ''; }})()";
-        Task<string> Pressed() => browser.SayAsync("(async () => document.getElementById('moving').dataset.pressed ?? '0')()");
+        Task<string> Pressed() => browser.SayAsync(
+            "(async () => { await new Promise(r => setTimeout(r, 50)); return document.getElementById('moving').dataset.pressed ?? '0'; })()");
         Assert.Equal("", await browser.SayAsync(place));
         await browser.ActAsync(OtherBrowser.MoveTo(140, 120), OtherBrowser.Down, OtherBrowser.Up);
         Assert.Equal("1", await Pressed());
@@ -149,6 +159,10 @@ public sealed class OtherBrowsersTests
         await browser.SayAsync(Put(100));
         await browser.ActAsync(OtherBrowser.MoveTo(140, 120), OtherBrowser.Down, OtherBrowser.MoveTo(140, 220), OtherBrowser.Up);
         Assert.Equal("2", await Pressed());
+        await browser.ActAsync(OtherBrowser.MoveTo(140, 120), OtherBrowser.Down);
+        await browser.SayAsync(drawAnew);
+        await browser.ActAsync(OtherBrowser.Up);
+        Assert.Equal("3", await Pressed());
         await browser.SayAsync("(async () => { document.getElementById('moving').remove(); return ''; })()");
     }
 

@@ -43,6 +43,31 @@ public sealed class TapTests(Chromium chromium)
         Assert.Empty(window.Complaints);
     }
 
+    // A browser clicks for nothing that is gone when the finger is lifted; the tile is there, and only its picture was drawn anew.
+    [Fact]
+    public async Task A_tile_is_touched_though_what_lies_under_the_finger_is_drawn_anew_meanwhile()
+    {
+        await using var window = await OpenAsync();
+        var page = window.Page;
+        var tile = page.Locator("#sell-meadow-bar-moss-lane");
+        await tile.ScrollIntoViewIfNeededAsync();
+        var box = (await tile.BoundingBoxAsync())!;
+        for (var taken = 1; taken <= 2; taken++)
+        {
+            await page.Mouse.MoveAsync(box.X + box.Width / 2, box.Y + box.Height / 2);
+            await page.Mouse.DownAsync();
+            await page.EvaluateAsync("""
+                ([x, y]) => {
+                  const under = document.elementFromPoint(x, y);
+                  if (under.closest('button') !== under) under.replaceWith(under.cloneNode(true));
+                }
+                """, new double[] { box.X + box.Width / 2, box.Y + box.Height / 2 });
+            await page.Mouse.UpAsync();
+            await Assertions.Expect(tile.Locator(".badge")).ToContainTextAsync($"{taken}");
+        }
+        await Assertions.Expect(page.Locator("#sum")).ToHaveTextAsync("14.00 USD");
+    }
+
     [Fact]
     public async Task What_the_page_says_of_a_sale_or_an_undo_moves_no_tile_away_under_a_finger()
     {
