@@ -137,8 +137,11 @@ public static class WordLists
     private static readonly ConcurrentDictionary<string, Lazy<ImmutableDictionary<string, WordClass>>> Classes =
         new(StringComparer.Ordinal);
 
+    // None where a language has no grammar.
     private static ImmutableDictionary<string, WordClass> ClassesOf(string language) =>
-        Classes.GetOrAdd(language, l => new(() => WordClass.Read(Records($"meanings-{l}"), Shared(l)))).Value;
+        Classes.GetOrAdd(language, l => new(() => SentenceGrammar.All.Any(g => g.Language == l)
+            ? WordClass.Read(Records($"meanings-{l}"), Shared(l))
+            : ImmutableDictionary<string, WordClass>.Empty)).Value;
 
     // What stands once for all languages, so that none lacks what another knows.
     private static readonly string[] SharedLists = ["illnesses", "doings", "comparisons"];
