@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Microsoft.Playwright;
 
 namespace LabelForge.Web.Tests.Browsing;
@@ -23,7 +24,8 @@ public sealed class FoundOnPageTests(Chromium chromium)
         await page.FillAsync("#best-before", "2028-05");
         await page.Locator("#best-before").BlurAsync();
         await Assertions.Expect(found).Not.ToContainTextAsync("nor how long it may be used once open");
-        Assert.Contains("best before: 2028-05", await SavedAsync(window, "best before"), StringComparison.Ordinal);
+        await Window.UntilAsync(() => window.File(Recipe).Contains("best before: 2028-05", StringComparison.Ordinal),
+            "the file has the month");
         Assert.Empty(window.Complaints);
     }
 
@@ -41,15 +43,7 @@ public sealed class FoundOnPageTests(Chromium chromium)
         await Assertions.Expect(found).ToContainTextAsync(Question);
         await found.GetByRole(AriaRole.Button, new() { Name = $"{Question} Yes" }).First.ClickAsync();
         await Assertions.Expect(found).Not.ToContainTextAsync(Question);
-        Assert.Matches("directory-listed: [\"']?yes\\b", await SavedAsync(window, "directory-listed"));
+        await Window.UntilAsync(() => Regex.IsMatch(window.File(Recipe), "directory-listed: [\"']?yes\\b"), "the file has the answer");
         Assert.Empty(window.Complaints);
-    }
-
-    private static async Task<string> SavedAsync(Window window, string awaited)
-    {
-        var file = Path.Combine(window.Folder, Recipe);
-        for (var tries = 0; tries < 100 && !(await File.ReadAllTextAsync(file)).Contains(awaited, StringComparison.Ordinal); tries++)
-            await Task.Delay(100);
-        return await File.ReadAllTextAsync(file);
     }
 }
