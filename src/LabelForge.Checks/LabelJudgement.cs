@@ -5,7 +5,7 @@ using LabelForge.Quantities;
 namespace LabelForge.Checks;
 
 /// <summary>Settles what kind of product a label is for and how it is sold, from what the maker says or else from its words.</summary>
-public static class LabelJudgement
+public static partial class LabelJudgement
 {
     /// <summary>The facts that the checks read.</summary>
     /// <param name="reading">What was read.</param>
@@ -30,9 +30,15 @@ public static class LabelJudgement
     // Only a soap can be sold as soap. A soap without an ingredient list is left open: it may be exempt (21 CFR 701.20),
     // unless its own words promise more than to clean.
     private static SoldAs? Judged(LabelStatement reading, ProductKind? kind) =>
-        LabelFacts.MayBeExempt(reading, kind)
+        kind is not null && ProductGroup.Covers(kind, ["soap"]) == Applies.Yes && SaysSo().IsMatch(reading.Text.Text)
+            ? SoldAs.Soap
+            : LabelFacts.MayBeExempt(reading, kind)
             && !WordCheck.Claims(reading.Rest, Makes.Cosmetic)
             && !WordCheck.Claims(reading.Rest, Makes.Drug)
             ? null
             : SoldAs.Cosmetic;
+
+    // A label that says itself that it is sold as soap is held to that word.
+    [GeneratedRegex(@"\b(?:sold|sell it|selling it|offered)\s+(?:only\s+|simply\s+|just\s+)?as\s+soap\b|\btrue soap\b", RegexOptions.IgnoreCase)]
+    private static partial Regex SaysSo();
 }

@@ -108,7 +108,8 @@ internal static partial class ColourChecks
 
     private static void Named(CheckCase label, IngredientRead item)
     {
-        if (Vague().IsMatch(item.Name))
+        if (Vague().IsMatch(item.Name)
+            || (item.Known is null && Fancy().IsMatch(item.Name) && ColourOf(item.Name, null, label.Dictionary.Colours) is null))
         {
             label.Tell("ingredients.colour-name/vague", item.Name, item.Name,
                 "Name each colour additive as it is listed, for example Red 40, Iron Oxides or Mica.");
@@ -183,6 +184,10 @@ internal static partial class ColourChecks
         + @"dyes?)?|d\s?&\s?c(?: colou?rs?| dyes?)?|tints?"
         + @"|(?:black|blue|brown|green|orange|pink|purple|red|violet|white|yellow|gold|silver)\s+(?:oxides?|pigments?|dyes?|colou?r(?:ant|ing)?s?|lakes?))(?:\s+(?:added|blend|powder|dispersion))?\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex Vague();
+
+    // "Ocean Blue Colorant": a name of its maker's before the word.
+    [GeneratedRegex(@"^(?:[\p{L}'’-]+\s+){1,4}(?:colou?rants?|dyes?|pigments?|colou?ring|colou?rs?|tints?)\W*$", RegexOptions.IgnoreCase)]
+    private static partial Regex Fancy();
 
     [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?[0-9]{5}(?::[0-9])?\W*$", RegexOptions.IgnoreCase)]
     private static partial Regex NumberAlone();

@@ -45,7 +45,18 @@ internal static partial class DurabilityChecks
             $@"(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])[^0-9.]{{0,40}}{months}|{months}[^0-9.]{{0,40}}(?<![\p{{L}}])(?:{opening})(?![\p{{L}}])", RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
     });
 
-    private static bool SaysBestBefore(string text) => LabelWords.Pattern(LabelWord.BestBefore).IsMatch(FoldedText.Of(text));
+    // Two or three letters say it only before a day: "BB 04/28", and not the lot "BB-14".
+    private static bool SaysBestBefore(string text)
+    {
+        var folded = FoldedText.Of(text);
+        return LabelWords.Pattern(LabelWord.BestBefore).Matches(folded)
+            .Any(m => m.Length > ShortOnes || BeforeDay().IsMatch(folded[(m.Index + m.Length)..]));
+    }
+
+    private const int ShortOnes = 3;
+
+    [GeneratedRegex(@"^[\s:./]{0,4}(?:[0-9]|\p{L}{3,10}\.?\s[0-9]|see|voir)")]
+    private static partial Regex BeforeDay();
 
     [GeneratedRegex(@"(?<![\w.])[0-9]{1,2}\s?M(?![\w])|\bPAO\s*:?\s*[0-9]{1,2}(?:\s*(?:months?|mois|M))?|\b(?:use|used) within [0-9]{1,2} "
         + @"months(?: of opening)?", RegexOptions.None)]

@@ -4,14 +4,14 @@ using LabelForge.Checks.Words;
 namespace LabelForge.Checks.Subjects;
 
 /// <summary>Whether the label says what the product is, and in each language that must stand on it.</summary>
-internal static class IdentityChecks
+internal static partial class IdentityChecks
 {
     public static void Check(CheckCase label)
     {
         var identity = label.Label.Identity?.Written is { } written && !string.IsNullOrWhiteSpace(written) ? written : null;
         var text = label.Label.Own is null ? label.Label.Rest : $"{identity}\n{label.Product?.Content.ProductName}";
         var bilingual = label.Market.Ways.EachLanguage;
-        var french = bilingual && FrenchWords.NamesProduct(text);
+        var french = bilingual && FrenchWords.NamesProduct(ContentNote().Replace(text, " "));
         if (identity is null && !french)
         {
             if (IdentityReader.Hint(label.Label.Own is null ? label.Label.Rest : text) is { } hint && label.Label.Own is null)
@@ -38,4 +38,8 @@ internal static class IdentityChecks
                 && !FrenchWords.NamesProduct(part)
                 && (IdentityReader.IsInEnglish(part) || IdentityReader.Read(part, null) is null))
         || IdentityReader.IsInEnglish(FrenchWords.WithoutProductNames(text));
+
+    // "Contient de l'huile d'amande" says what is in it, and not what it is.
+    [GeneratedRegex(@"\bcontient\b[^.\n]*", RegexOptions.IgnoreCase)]
+    private static partial Regex ContentNote();
 }

@@ -43,7 +43,7 @@ internal static partial class IngredientChecks
         var naming = IngredientNaming.Of(label.Market);
         foreach (var item in list.Items.Where(i => IsUnknown(i, label)).Take(MostUnknown))
         {
-            if (!naming.NumbersColours || !ColourAndNumber().IsMatch(item.Name)
+            if (!naming.NumbersColours || !(ColourAndNumber().IsMatch(item.Name) || ColourInWords().IsMatch(item.Name))
                 || !label.Tell("ingredients.colour-name/words", item.Name, item.Name))
                 Unknown(label, item);
         }
@@ -177,4 +177,9 @@ internal static partial class IngredientChecks
         + @"|rood|blauw|groen|geel|zwart|czerwony|niebieski|zielony|żółty|vermelho|amarelo)\s+(?:no?\.?|nr\.?|n°)?\s*[0-9]{1,3}$",
         RegexOptions.IgnoreCase)]
     private static partial Regex ColourAndNumber();
+
+    // "Colorante rojo", "Ocean Blue Colourant", "roter Farbstoff": a word for what colours, with others or alone.
+    [GeneratedRegex(@"^(?:[\p{L}'’-]+\s+){0,4}(?:colou?r(?:ant|ing)s?|colorante?s?|coloranti|dyes?|pigments?|pigmento|farbstoffe?|pigmente?|kleurstof(?:fen)?"
+        + @"|barwniki?|barviv[oa]|färgämnen?|farvestof(?:fer)?|corantes?)(?:\s+[\p{L}'’-]+){0,3}\W*$", RegexOptions.IgnoreCase)]
+    private static partial Regex ColourInWords();
 }

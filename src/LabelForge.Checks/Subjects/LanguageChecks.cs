@@ -9,6 +9,8 @@ internal static class LanguageChecks
     // One word may be a name; two that head parts of a label are a language. Common practice.
     private const int FewestWords = 2;
 
+    private const int FewestOfSentence = 5;
+
     private static readonly LabelWord[] Heads = [LabelWord.Ingredients, LabelWord.Directions, LabelWord.Warnings, LabelWord.MadeIn,
         LabelWord.Responsible, LabelWord.BestBefore];
 
@@ -33,5 +35,13 @@ internal static class LanguageChecks
             .Where(f => f.Words.Length >= FewestWords).ToArray();
         if (found.Length > 0)
             label.Tell("language.foreign", label.Where, string.Join(", ", found.MaxBy(f => f.Words.Length).Words));
+        else if (SaysWhatItIs(label.Label.Rest) is { } sentence)
+            label.Tell("language.foreign", label.Where, sentence);
     }
+
+    // A sentence that says in another language what the product is; two or three words, as "Savon de Marseille", may be a name.
+    private static string? SaysWhatItIs(string text) =>
+        text.Split('\n').SelectMany(l => LanguageOf.SentencesAt(l).Select(s => l[s.Start..s.End].Trim()))
+            .FirstOrDefault(s => LanguageOf.Words(s).Count() >= FewestOfSentence
+                && IdentityReader.Read(s, null) is not null && !IdentityReader.IsInEnglish(s) && !LanguageOf.IsMostlyEnglish(s));
 }

@@ -25,8 +25,9 @@ internal static class OrderChecks
             return;
         }
         var items = label.Label.Names.Where(i => !i.MayContain).ToArray();
-        // A perfume is mostly scent (IFRA category 4 is fragrance products), and a true soap needs no list (21 CFR 701.20).
-        if (items.Length < 2 || label.Kind?.IfraCategory == "4" || label.SoldAs == SoldAs.Soap)
+        // A perfume is mostly scent, and a true soap needs no list (21 CFR 701.20).
+        if (items.Length < 2 || label.SoldAs == SoldAs.Soap
+            || (label.Kind is { } kind && ProductGroup.Covers(kind, ["perfume"]) == Applies.Yes))
             return;
         var listed = label.Dictionary.Colours;
         if ((Trace(items[0], listed, label.Kind) ?? Pigment(items[0], label.Kind)) is { } what && items.FirstOrDefault(IsBulk) is { } bulk)

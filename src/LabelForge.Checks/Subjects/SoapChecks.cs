@@ -14,14 +14,30 @@ internal static partial class SoapChecks
         var names = label.Product is { } product
             ? product.Declaration.Ingredients.Select(i => (i.Name, Known: label.Dictionary.Find(i.Name)))
             : label.Names;
-        if (names.Where(n => IsDetergent(n.Name, n.Known)).Select(n => n.Name).ToArray() is { Length: > 0 } found)
+        var told = label.Product is null ? InSentences(label.Label.Rest) : [];
+        if (names.Where(n => IsDetergent(n.Name, n.Known)).Select(n => n.Name).Concat(told).ToArray() is { Length: > 0 } found)
             label.Tell("claim.soap-with-detergent", "ingredients", string.Join(", ", found));
     }
+
+    // "Made from lard, lye and sodium lauryl sulfate": a soap without a list says in its sentences what is in it.
+    private static IEnumerable<string> InSentences(string text) =>
+        SentenceEnd().Split(text).Where(s => !Denied().IsMatch(s)).SelectMany(s => InSentence().Matches(s).Select(m => m.Value.Trim()));
 
     private static bool IsDetergent(string name, Ingredient? known) =>
         known?.Roles[0] == IngredientRole.Surfactant || Synthetic().IsMatch(name);
 
-    [GeneratedRegex(@"laureth sulfate|lauryl sulfate|coco[- ]sulfate|isethionate|sulfosuccinate|olefin sulfonate|[- "
-        + @"]betaine|glucoside|taurate|sulfoacetate", RegexOptions.IgnoreCase)]
+    private const string Cleansers = "laureth sulfate|lauryl sulfate|coco[- ]sulfate|isethionate|sulfosuccinate|olefin sulfonate|[- "
+        + "]betaine|glucoside|taurate|sulfoacetate";
+
+    [GeneratedRegex(Cleansers, RegexOptions.IgnoreCase)]
     private static partial Regex Synthetic();
+
+    [GeneratedRegex(@"(?:\p{L}+[ ])?(?:" + Cleansers + @")\b", RegexOptions.IgnoreCase)]
+    private static partial Regex InSentence();
+
+    [GeneratedRegex(@"\b(?:no|not|non|nor|none|never|without|free|zero|instead|unlike)\b|n['’]t\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Denied();
+
+    [GeneratedRegex(@"[.!?;•|·\n]")]
+    private static partial Regex SentenceEnd();
 }

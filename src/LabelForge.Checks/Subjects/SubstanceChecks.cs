@@ -12,7 +12,7 @@ namespace LabelForge.Checks.Subjects;
 /// A finding is a must only where it holds whatever the suppliers' missing figures are and however the product is used;
 /// else it is a should that says which figure would settle it. A share that no figure bounds is not called too high.
 /// </remarks>
-internal static partial class SubstanceChecks
+internal static class SubstanceChecks
 {
     public static void Check(CheckCase label)
     {
@@ -67,6 +67,9 @@ internal static partial class SubstanceChecks
                 var certain = share.Low.Percent > (rule.Most?.Percent ?? 0) || (rule.Most is null && share.IsThere);
                 Tell(certain ? "warning.missing" : "warning.missing/perhaps", share.Name, rule.Words, rule.Citation);
                 break;
+            case SubstanceVerdict.WarningIf when covers != Applies.No && IsFor(label, rule) && !Says(label, rule.Words):
+                Tell("warning.missing/perhaps", share.Name, rule.Words, rule.Citation);
+                break;
         }
     }
 
@@ -78,8 +81,8 @@ internal static partial class SubstanceChecks
             // Of the colours that nobody here uses only the numbers are held.
             if (item.Known is null
                 && !table.Colours.IsEmpty
-                && ColourNumber().Match(item.Name) is { Success: true } number
-                && !table.Colours.Contains(ColourIndexNumber.Parse(number.Groups["digits"].Value).Value))
+                && ColourIndexNumber.OnLabel(item.Name) is { } number
+                && !table.Colours.Contains(number))
                 label.TellBy(Basis.Text, "colour.not-permitted/unlisted", item.Name, item.Name,
                     "Regulation (EC) No 1223/2009, Annex IV, does not list it");
             foreach (var (rule, covers) in Rows(label, table, item.Name, item.Known))
@@ -97,7 +100,8 @@ internal static partial class SubstanceChecks
 
     // A label that does not say what it is, is most likely of a product for the outside of the body; its words may show more.
     private static Applies Covers(CheckCase label, SubstanceRule rule) =>
-        label.Kind is { } kind ? ProductGroup.Covers(kind, rule.Groups)
+        rule.Verdict == SubstanceVerdict.WarningIf ? Applies.Perhaps
+        : label.Kind is { } kind ? ProductGroup.Covers(kind, rule.Groups)
         : rule.Groups.Contains("all") || (rule.Verdict == SubstanceVerdict.Prohibited && rule.Groups.Contains("external"))
             || rule.Groups.Any(g => ProductFact.All.TryGetValue(g, out var fact) && label.IsSo(fact) == true)
             ? Applies.Yes
@@ -133,6 +137,7 @@ internal static partial class SubstanceChecks
                 Tell("substance.prohibited/label-if", name, rule.Words, rule.Citation);
                 break;
             // Of a known kind an open group, as products for babies, is told too: the finding says that the use may free it.
+            case (SubstanceVerdict.WarningIf, not Applies.No) when IsFor(label, rule) && !Says(label, rule.Words):
             case (SubstanceVerdict.Warning, not Applies.No) when (covers == Applies.Yes || label.Kind is not null)
                 && !Says(label, rule.Words):
                 Tell("warning.missing/substance", name, rule.Words, rule.Citation);
@@ -170,7 +175,11 @@ internal static partial class SubstanceChecks
     /// the edge is told alike whichever way it was reached.</remarks>
     internal static string Rounded(decimal percent, int places) => Percent(Math.Round(Math.Round(percent, 12), places));
 
-    private static bool Says(CheckCase label, string words) => new SetWords(label.Label.Cautions).Have(words);
+    // What only some people must be warned of, as of children under three, is asked for unless the product is known not to be for them.
+    private static bool IsFor(CheckCase label, SubstanceRule rule) =>
+        rule.Groups.All(g => !ProductFact.All.TryGetValue(g, out var fact) || label.IsSo(fact) != false);
+
+    private static bool Says(CheckCase label, string words) => new SetWords(label.Label.Cautions).HaveInAnyLanguage(words);
 
     /// <summary>The facts that settle whether a product is one of a row's, as a fix names them; empty where none does.</summary>
     internal static string Settles(ProductKind kind, SubstanceRule rule) =>
@@ -179,9 +188,6 @@ internal static partial class SubstanceChecks
             : "";
 
     private static string Groups(SubstanceRule rule) => string.Join(", ", rule.Groups.Select(ProductGroup.Phrase));
-
-    [GeneratedRegex(@"^\W*c\.?\s?i\.?\s?#?\s?(?<digits>[0-9]{5})(?::[0-9])?\W*$", RegexOptions.IgnoreCase)]
-    private static partial Regex ColourNumber();
 
     private static string Words(SubstanceRule rule) => rule.Words.Length == 0 ? "" : $" ({rule.Words})";
 }

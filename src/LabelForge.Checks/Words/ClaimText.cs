@@ -73,14 +73,22 @@ internal sealed class ClaimText
     }
 
     /// <summary>The grammars of the languages that a sentence may be in: those whose small words
-    /// it has most of; where it has none, those of the whole text.</summary>
+    /// it has most of; where it has none, those that the whole text has many of, for a label may be in two languages.</summary>
     public ImmutableArray<SentenceGrammar> GrammarsOf(int from, int to)
     {
         if (grammars.TryGetValue(from, out var known))
             return known;
-        var best = Best(SentenceGrammar.All, Scores(Folded[from..to]));
-        return grammars[from] = best.Length == 1 ? best : Best(best, [.. best.Select(g => ofAll.Value[SentenceGrammar.All.IndexOf(g)])]);
+        var own = Scores(Folded[from..to]);
+        var best = Best(SentenceGrammar.All, own);
+        ImmutableArray<int> whole = [.. best.Select(g => ofAll.Value[SentenceGrammar.All.IndexOf(g)])];
+        return grammars[from] = best.Length == 1 ? best
+            : own.Max() > 0 ? Best(best, whole)
+            : [.. best.Where((_, i) => whole[i] == whole.Max() || (whole[i] >= FewestSmall && whole[i] * MostTimesLess >= whole.Max()))];
     }
+
+    // So many small words tell of a second language on a label, where it has no more than so many times as many of the first.
+    private const int FewestSmall = 2;
+    private const int MostTimesLess = 3;
 
     private static ImmutableArray<SentenceGrammar> Best(ImmutableArray<SentenceGrammar> all, ImmutableArray<int> scores) =>
         [.. all.Where((_, i) => scores[i] == scores.Max())];

@@ -4,7 +4,7 @@ namespace LabelForge.Checks.Words;
 
 /// <summary>
 /// Finds that a label denies an ingredient: "no parabens", "paraben free", "free of parabens, dyes and sulfates", "sans
-/// parfum ni colorant", "parabenfrei". How a language denies and joins stands in its grammar.
+/// parfum ni colorant", "parabenfrei". How a language denies and joins stands in its grammar; of those that have none, what denies.
 /// </summary>
 internal static class DenialPattern
 {
@@ -14,7 +14,7 @@ internal static class DenialPattern
         var (lacks, added, and) = (Any(g.Lacks), Any(g.Added), Any(g.And));
         var gap = $@"(?:[\s-]+|(?<='))(?:{added}(?:[\s-]+|(?<='))){{0,2}}";
         return $@"{lacks}{gap}(?:[\p{{L}}'-]+(?:\s[\p{{L}}'-]+)?(?:\s*,\s*(?:{and}{gap})?|\s+{and}{gap})){{0,6}}?(?:{added}(?:[\s-]+|(?<='))){{0,2}}";
-    }));
+    }).Append($@"{Any(OtherLanguageClaims.Lacks())}[\s-]+(?:[\p{{L}}-]+\s*,\s*){{0,6}}?"));
 
     private static readonly string After = Any([.. SentenceGrammar.All.SelectMany(g => g.Lacking)]);
 

@@ -20,6 +20,10 @@ internal static class OtherLanguageClaims
             PhraseSet.Of(r.Texts("acts", "[lindrer]")),
             PhraseSet.Of(r.Has("meant") ? r.Texts("meant", "[mod]") : []), PhraseSet.Of(r.Texts("ails", "[hoste]"))))]);
 
+    /// <summary>What denies an ingredient named after it, in those languages.</summary>
+    public static IEnumerable<string> Lacks() => YamlRecord.Embedded("markets/Words/claims-other-languages.yaml").Where(r => r.Has("lacks"))
+        .SelectMany(r => r.Texts("lacks", "[uden]")).Distinct();
+
     /// <summary>The words of a text that make a medicine of the product.</summary>
     /// <param name="text">The words that are judged.</param>
     /// <param name="label">All words of the label, which tell its languages.</param>
@@ -36,7 +40,8 @@ internal static class OtherLanguageClaims
             {
                 var place = text.At(span.Start, span.End - span.Start);
                 if ((spoken.Value.Contains(language.Id) || (done && !IsKnown(text.Written[place.From..place.To])))
-                    && !language.Not.IsIn(place.Before))
+                    && !language.Not.IsIn(place.Before)
+                    && !WordContext.IsOfName(place))
                     yield return WordCheck.Plain(text.Written[span.Start..span.End]);
             }
         }

@@ -83,7 +83,14 @@ internal static partial class WordContext
             || grammar.PlaceAfter.IsMatch(place.Words[FirstWord(place.Words)..])
             || grammar.PlaceBefore.IsMatch(place.Before)
             || grammar.HouseAfter.IsMatch(place.After)
-            || grammar.HouseBefore.IsMatch(place.Before));
+            || grammar.HouseBefore.IsMatch(place.Before)
+            || (grammar.Language != English && IsOfName(place)));
+
+    /// <summary>Whether the words end a name, as in "La Salina de Remedios": behind another name and what joins the two.</summary>
+    public static bool IsOfName(ClaimPlace place) => char.IsUpper(place.Words[0]) && OfName().IsMatch(place.Before);
+
+    [GeneratedRegex(@"\p{Lu}\p{Ll}+\s(?:de|del|de la|do|da|dos|das|di|della|du|des)\s$")]
+    private static partial Regex OfName();
 
     private static int FirstWord(string words) => words.TakeWhile(char.IsLetter).Count();
 

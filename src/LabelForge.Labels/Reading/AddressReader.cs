@@ -48,7 +48,7 @@ public static partial class AddressReader
         // Five figures in a row are an address only with a place after them, or a country.
         var city = CityFollows().Match(after);
         if ((shape == "digits" && found is null && country is null && !city.Success && !IsAfterCity(text, code))
-            || (shape == "mt" && found?.Code != "MT"))
+            || (shape == "mt" && found is null))
             return null;
         country ??= shape == "us" ? "US" : null;
         var from = Math.Max(0, code.Index - LongestBefore);
@@ -69,7 +69,10 @@ public static partial class AddressReader
             street--;
         // Where the city comes after its code, what stands before it is the street or the name.
         var nameAt = street > 0 ? street - 1 : street < 0 ? parts.Length - (city.Success ? 1 : 2) : -1;
-        var (name, lead) = street == 0 ? NameInside(parts[0]) : NameOf(nameAt >= 0 ? parts[nameAt] : null);
+        // "Example Goods, Inc.": the comma before a legal form parts nothing.
+        var whole = nameAt > 0 && LegalForms.IsForm(parts[nameAt]) ? $"{parts[nameAt - 1]}, {parts[nameAt]}" : null;
+        var (name, lead) = street == 0 ? NameInside(parts[0]) : NameOf(whole ?? (nameAt >= 0 ? parts[nameAt] : null));
+        nameAt -= whole is null ? 0 : 1;
         var tail = code.Value.Trim() + (found is { } f ? after[..(f.Start + f.Length)] : city.Value);
         var first = street >= 0 ? street : nameAt >= 0 && city.Success ? parts.Length : Math.Max(0, parts.Length - 1);
         var line = Spaces().Replace(string.Join(", ", parts[first..].Append(tail.Trim(' ', ',', '.', '\n').Replace("\n", ", "))), " ");
@@ -133,10 +136,19 @@ public static partial class AddressReader
     {
         var found = ImmutableArray.CreateBuilder<AddressRead>();
         var at = 0;
-        foreach (var line in text.Split('\n'))
+        foreach (var whole in text.Split('\n'))
         {
             var start = at;
-            at += line.Length + 1;
+            at += whole.Length + 1;
+            // After the country a sentence may follow: "Valparaíso, Chile. Fabricado en Chile".
+            var line = CountryAndMore().Match(whole) is { Success: true } cut && Countries.Code(cut.Groups["country"].Value) is not null
+                ? whole[..(cut.Groups["country"].Index + cut.Groups["country"].Length)]
+                : whole;
+            if (found.Count < MostAddresses && InProvince(line, start) is { } province)
+            {
+                found.Add(province);
+                continue;
+            }
             var last = Break().Split(line).LastOrDefault(p => p.Any(char.IsLetter))?.Trim(' ', '.') ?? "";
             if (found.Count >= MostAddresses
                 || Countries.Code(last) is not { } country
@@ -159,15 +171,30 @@ public static partial class AddressReader
         return found.ToImmutable();
     }
 
+    // "Plain Pits Ltd., Lethbridge, Alberta": a city and its province are a place in Canada, a code or none.
+    private static AddressRead? InProvince(string line, int start)
+    {
+        if (Province().Match(line) is not { Success: true } place)
+            return null;
+        var (name, lead) = NameOf(Break().Split(line[..place.Index]).LastOrDefault(p => p.Any(char.IsLetterOrDigit))?.Trim());
+        return name is null
+            ? null
+            : new(new TextSpan(start, place.Index + place.Length), name, Spaces().Replace(place.Value, " ").Trim(' ', ','), "CA", false,
+                lead);
+    }
+
     private static (string? Name, string? Lead) NameOf(string? part)
     {
         if (part is null || IsSentence().IsMatch(part))
             return (null, null);
         var lead = LeadIn.Value.Match(FoldedText.Of(part));
         var name = OtherLead().Replace(part[(lead.Success ? lead.Index + lead.Length : 0)..].Trim(' ', ':', '.', '-', '–', '©'), "");
-        return (name.Length is > 1 and <= 60 && name.Count(char.IsLetter) > 1 && !Opening().IsMatch(name) ? name : null,
+        return (name.Length is > 1 and <= 60 && name.Count(char.IsLetter) > 1 && !Opening().IsMatch(name) && !IsTalk(name) ? name : null,
             lead.Success ? part.Substring(lead.Groups["lead"].Index, lead.Groups["lead"].Length) : null);
     }
+
+    // "leaves skin soft": words without any capital are no name.
+    private static bool IsTalk(string name) => char.IsLower(name[0]) && name.Count(c => c == ' ') > 1 && !name.Any(char.IsUpper);
 
     /// <summary>The lines of a place, but for sentences among them: those belong to no address.</summary>
     internal static IEnumerable<TextSpan> WithoutSentences(string text, TextSpan place)
@@ -180,6 +207,13 @@ public static partial class AddressReader
             at = end + 1;
         }
     }
+
+    [GeneratedRegex(@",\s*(?<country>\p{Lu}[\p{L} ]{2,30})\.\s+\p{Lu}")]
+    private static partial Regex CountryAndMore();
+
+    [GeneratedRegex(@"(?<=,\s?)\p{Lu}[\p{L}.'’ -]{1,30},\s*(?:" + Region.ProvinceCodes + "|" + Region.ProvinceNames
+        + @"|Québec|Colombie-Britannique|Nouveau-Brunswick|Nouvelle-Écosse)\b(?=\s*(?:$|[.,;|•·]|[–—-]\s))")]
+    private static partial Regex Province();
 
     // Many words, a small one last, and a full stop: no name.
     [GeneratedRegex(@"^\S+(?:\s+\S+){3,}\s+(?!(?:inc|ltée|enr|cie|ltd|co)\.)\p{Ll}+[.!]$")]
@@ -211,7 +245,7 @@ public static partial class AddressReader
     private static partial Regex BeginsStreet();
 
     // "Unit 12", and "rue du Modèle" after its number: no names.
-    [GeneratedRegex(@"^(?:(?i:unit|suite|ste|apt|flat|floor|bureau|local|app|appartement|étage|bâtiment|bât|piso|bajo|interno|top|stiege)\.?\s*#?[0-9A-Z]{1,4}|(?:rue|avenue|av\.|boul\.|boulevard|chemin|ch\.|rang|route|impasse|allée|place|quai|via|viale|corso|piazza|calle|c/|avda\.|paseo|plaza|camino|rua|travessa|largo|ul\.|ulica|al\.)\s.*)$")]
+    [GeneratedRegex(@"^(?:(?i:unit|suite|ste|apt|flat|floor|box|p\.?\s?o\.? box|bureau|local|app|appartement|étage|bâtiment|bât|piso|bajo|interno|top|stiege)\.?\s*#?[0-9A-Z]{1,4}|(?:rue|avenue|av\.|boul\.|boulevard|chemin|ch\.|rang|route|impasse|allée|place|quai|via|viale|corso|piazza|calle|c/|avda\.|paseo|plaza|camino|rua|travessa|largo|ul\.|ulica|al\.)\s.*)$")]
     private static partial Regex IsOfStreet();
 
     [GeneratedRegex(@"\b[0-9]{1,5}[A-Z]?\s+\p{L}", RegexOptions.IgnoreCase)]
@@ -224,7 +258,7 @@ public static partial class AddressReader
     [GeneratedRegex(@"\p{Lu}[\p{L}.-]{2,} $")]
     private static partial Regex CityBefore();
 
-    [GeneratedRegex(@"^\W*[0-9]{1,2}\s?M\W*$")]
+    [GeneratedRegex(@"(?:^|\s)[0-9]{1,2}\s?M\W*$")]
     private static partial Regex Opening();
 
     [GeneratedRegex(@"\s+")]

@@ -140,7 +140,11 @@ public static partial class BusinessReader
         // Over a list that was read stands what it is the list of.
         if (lines.Length == 0 || before.Length - above.Length > LongestGap)
             return null;
-        var last = lines[^1];
+        // "Where: 12 Mill Road" below "Maker: Example Pantry": the word before the colon says what follows.
+        var last = lines.Length > 1 && AloneBeforeColon().IsMatch(lines[^1]) ? lines[^2] : lines[^1];
+        last = OwnLead().Replace(last, "");
+        if (Sentence().IsMatch(last))
+            return null;
         // Of a line of several sentences the last is the name.
         var part = PartBreak().Split(last).LastOrDefault(p => p.Trim().Length > 0) ?? "";
         var bare = Tidy(LeadIn().Replace(part, ""));
@@ -213,10 +217,20 @@ public static partial class BusinessReader
     [GeneratedRegex(@"\b(?:in|by|made|love|from|with)$|^(?:made|hand\s?made|hand\s?crafted|love)\b", RegexOptions.IgnoreCase)]
     private static partial Regex NoCity();
 
+    // "Nothing to it.": a small word last, and a full stop.
+    [GeneratedRegex(@"\s(?!(?:co|inc|ltd|llc)\.)\p{Ll}+[.!]\s*$")]
+    private static partial Regex Sentence();
+
+    [GeneratedRegex(@"^\s*\p{L}[\p{L} ]{1,20}:\s*$")]
+    private static partial Regex AloneBeforeColon();
+
+    [GeneratedRegex(@"^\s*(?:maker|made by|who|business|company|producer|seller)\s*:\s*", RegexOptions.IgnoreCase)]
+    private static partial Regex OwnLead();
+
     [GeneratedRegex(@"(?:©|\(c\)|copyright)\s*(?:[0-9]{4})?\s*(?<name>[^\n.,;|•]{2,60})", RegexOptions.IgnoreCase)]
     private static partial Regex CopyrightName();
 
-    [GeneratedRegex(@"(?:[.;|•·]\s+|\s[-–—]\s)(?!\p{Ll})")]
+    [GeneratedRegex(@"(?:(?<!\b(?:Co|Inc|Ltd|Corp|St|Mt|Dr|Mr|Mrs|Ms|No|Bros))[.;|•·]\s+|\s[-–—]\s)(?!\p{Ll})")]
     private static partial Regex PartBreak();
 
     [GeneratedRegex(@"\b(?:net\s*w|ingredients?|directions|warning|caution|(?:lot|batch)(?=[\s.:#]*(?:no\b|code\b|$|\S*[0-9]))\b|tested|cruelty|vegan|discontinue|www|https?|@|questions|comments|phone|hand\s?made(?!$)|made in|with love|small batch|bar soap|body (?:lotion|butter|scrub|wash|oil)|lip balm|sugar scrub|bath (?:bomb|salts?))\b|^(?:keep|store|use|rinse|lather|apply|avoid|call|visit|hand)(?:$|\s+(?:in|at|on|to|as|out|up|us|away|only|daily|well|with|the|a|an|your|onto|into|cool|dry|below|from|by|bar|wash|cream)\b)|^[0-9]{5}(?:-[0-9]{4})?$|^\+?[0-9 ().-]+$", RegexOptions.IgnoreCase)]

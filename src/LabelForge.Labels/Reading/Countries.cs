@@ -41,6 +41,23 @@ public static partial class Countries
         return null;
     }
 
+    /// <summary>The first word of a text where it is a country's name in another case, as "v Kanadě" of Kanada; null where it is
+    /// none. Many languages bend names after "made in".</summary>
+    public static string? BentIn(string text)
+    {
+        if (Word().Match(text) is not { Success: true } word || !char.IsUpper(word.Value[0]))
+            return null;
+        var folded = FoldedText.Of(word.Value.TrimEnd('.'));
+        return Enumerable.Range(1, MostBent).Where(n => folded.Length - n >= ShortestStem)
+            .Any(n => Country.AnyOnLabelBeginsWith(folded[..^n], folded.Length + 1))
+            ? word.Value
+            : null;
+    }
+
+    // So many letters at the end of a name change with its case, and so many before them stay.
+    private const int MostBent = 3;
+    private const int ShortestStem = 4;
+
     [GeneratedRegex(@"[\p{L}][\p{L}.'’]*")]
     private static partial Regex Word();
 }

@@ -27,7 +27,7 @@ public static partial class IdentityReader
     {
         IdentityRead? best = null;
         var bestLength = 0;
-        var said = business is { Length: > 2 } ? Blank(text, business) : text;
+        var said = business is { Length: > 2 } ? WholeWords.Blanked(text, business) : text;
         foreach (var (start, part, broken) in Names(said).Select(p => (p.Start, p.Text, Broken: -1)).Concat(OverTwoLines(said)))
         {
             foreach (var (span, length, kind) in Held.Value.In(part))
@@ -95,7 +95,22 @@ public static partial class IdentityReader
 
     /// <summary>The parts of a label that may be a name each: short, and telling nobody to do anything.</summary>
     internal static IEnumerable<(int Start, string Text)> Names(string text) =>
-        Parts(text).Where(p => IsShort(p.Text) && !GoesOn(text, p.Start) && !IsOther.Value.IsMatch(FoldedText.Of(p.Text)));
+        Parts(text).SelectMany(Strokes)
+            .Where(p => IsShort(p.Text) && !GoesOn(text, p.Start) && !IsOther.Value.IsMatch(FoldedText.Of(p.Text)));
+
+    // "MASCARA / BLACK AS YOUR HEART": where the whole is a sentence, what stands between strokes may be a name.
+    private static IEnumerable<(int Start, string Text)> Strokes((int Start, string Text) part)
+    {
+        if (IsShort(part.Text) || !part.Text.Contains(" / ", StringComparison.Ordinal))
+            return [part];
+        var start = part.Start;
+        return part.Text.Split(" / ").Select(t =>
+        {
+            var at = start;
+            start += t.Length + 3;
+            return (at, t);
+        }).ToArray();
+    }
 
     // A small letter below a line of a sentence goes on with it: "... sunburn. Use" over "a sunscreen, wear protective clothing".
     private static bool GoesOn(string text, int start)
@@ -117,9 +132,6 @@ public static partial class IdentityReader
         yield return (start, text[start..]);
     }
 
-    private static string Blank(string text, string name) =>
-        text.Replace(name, new string(' ', name.Length), StringComparison.OrdinalIgnoreCase);
-
     // A name is short and tells nobody to do anything.
     private static bool IsShort(string part) =>
         part.Trim() is { Length: > 2 } t && t.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length <= 14 && !Sentence().IsMatch(t);
@@ -130,7 +142,7 @@ public static partial class IdentityReader
     [GeneratedRegex(@"\n|\.\s|[|•·;]|\s[–—-]\s|,\s|(?<=!)\s|\.$")]
     private static partial Regex Stop();
 
-    [GeneratedRegex(@"^(?:use|apply|lather|rinse|keep|store|add|massage|avoid|wet|rub|work|place|let|allow|enjoy|dissolve|pour|drop)\s+(?:the|your|a|an|bar|bars|soap|in|into|onto|on|to|with|between|gently|well|generously|over|from|out|water|it|this)\b|^(?:our|this|these|each|we|if|for best|free of|no|not a)\b|\b(?:is|are|was|dry between|your|you|will|should)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:use|apply|lather|rinse|keep|store|add|massage|avoid|wet|rub|work|place|let|allow|enjoy|dissolve|pour|drop)\s+(?:the|your|a|an|bar|bars|soap|in|into|onto|on|to|with|between|gently|well|generously|over|from|out|water|it|this)\b|^(?:wash|rinse|dry)\s+(?:hands|hair|face|skin|thoroughly|afterwards)\b|^(?:our|this|these|each|we|if|for best|free of|no(?!\.\s?[0-9])|not a)\b|\b(?:is|are|was|dry between|your|you|will|should)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Sentence();
 
     [GeneratedRegex(@"^(?!['’]|\s*(?:co|company|works?|shop|studio|kitchen|makers?|making|dish|saver|base|nut|berry|barn|house|factory|lab|farm|llc|inc|guild|dry|free|residue|scum|well|is|into|onto|directly|away|off)\b)", RegexOptions.IgnoreCase)]

@@ -96,6 +96,7 @@ public static partial class IngredientListReader
             var items = ListNames.Read(AfterLabel(text[start..end]), dictionary);
             var known = items.Count(i => i.Known is not null);
             if (known >= FewestWithoutHeading
+                && !items.Any(i => Lye().IsMatch(i.Name))
                 && known * 10 >= items.Length * 6
                 && known > (best?.Items.Count(i => i.Known is not null) ?? 0))
                 best = new(new TextSpan(start, end - start),
@@ -124,6 +125,10 @@ public static partial class IngredientListReader
 
     [GeneratedRegex(@"^[\p{L}'’ ]{3,60}[:»]\s*")]
     private static partial Regex OwnHeading();
+
+    // "Olive oil, lard, lye": what goes into the kettle, told in a sentence, is no list of what is in the bar.
+    [GeneratedRegex(@"^(?:and\s+)?lye$|\blye\b.*\band\b|\band\s+lye$", RegexOptions.IgnoreCase)]
+    private static partial Regex Lye();
 
     [GeneratedRegex(@"\bingr[e\p{L}]*\b")]
     private static partial Regex SaysSo();

@@ -59,6 +59,13 @@ internal sealed partial class KnownWords
         FoldedText.Of(letters) is var word
             && new[] { English, LanguageOf.Find(text)?.Language ?? English }.Distinct().Any(l => IsOf(word, l));
 
+    /// <summary>Whether a folded word is an English one.</summary>
+    public static bool IsEnglish(string word) => IsOf(word, English);
+
+    /// <summary>Whether all words of a text are French ones.</summary>
+    public static bool AreFrench(string text) =>
+        LanguageOf.Words(text).ToArray() is { Length: > 0 } words && words.All(w => IsOf(w, "fr"));
+
     /// <summary>Whether a word that is not known in a language is hardly one.</summary>
     public static bool IsWhole(string language) => WordList.Of(language)?.IsWhole == true;
 

@@ -115,7 +115,7 @@ public sealed partial record LabelStatement(
         var rest = text.Without(taken);
         var traders = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().Where(n => LegalForms.Without(n) != n)
             .Select(LegalForms.Without).ToArray();
-        var identity = IdentityReader.Read(traders.Aggregate(rest, Blank), business.Name);
+        var identity = IdentityReader.Read(traders.Aggregate(rest, WholeWords.Blanked), business.Name);
         // "Shea Butter Soap" over the address is what it is where nothing else says so.
         if (identity is null
             && business is { Name: { } taking, LeadIn: null }
@@ -127,8 +127,10 @@ public sealed partial record LabelStatement(
         IEnumerable<TextSpan> Said(ImmutableArray<TextSpan> places) =>
             places.SelectMany(p => AddressReader.WithoutSentences(text.Text, p));
         var names = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().ToArray();
+        // Streets are named after anything: no address claims.
         return new(text, identity, quantities, ingredients, business, contact, lot, OriginOf(text.Text),
-            names.Where(n => n.Length > 2).Aggregate(rest, Blank))
+            names.Where(n => n.Length > 2)
+                .Aggregate(text.Without([.. taken, .. Said([.. addresses.Select(a => a.Span)])]), WholeWords.Blanked))
         {
             Dictionary = dictionary,
             Addresses = addresses,
@@ -143,14 +145,17 @@ public sealed partial record LabelStatement(
         };
     }
 
+    private const string America = "US";
+
     // A business's name where it stands beside no address: at its contact, after the list, by its trade or its legal form.
     private static string? NameElsewhere(LabelText text, string rest, ContactRead contact, IdentityRead? identity,
         ImmutableArray<AddressRead> addresses, IngredientListRead? ingredients)
     {
         if (contact.NameIn(text.Text, identity?.Span) is { } own)
             return own;
-        if (addresses.Any(a => a.Name is not null))
-            return null;
+        // Names beside American addresses are read with them, by BusinessReader.
+        if (addresses.FirstOrDefault(a => a.Name is not null) is { } addressed)
+            return addressed.Country is null or America ? null : addressed.Name;
         return (ingredients is null ? null : BusinessReader.NameAfter(rest, ingredients.Span.End, identity?.Span))
             ?? (addresses.Length > 0 ? BusinessReader.NameByTrade(rest) : null)
             ?? LegalForms.NameIn(rest);
@@ -167,6 +172,8 @@ public sealed partial record LabelStatement(
             var after = text[at..Math.Min(text.Length, at + 48)].TrimStart(' ', ':', '.', '\n');
             if (Countries.FirstIn(after, 3) is { } country)
                 return after.Substring(country.Start, country.Length);
+            if (Countries.BentIn(after) is { } bent)
+                return bent;
         }
         return null;
     }
@@ -175,9 +182,6 @@ public sealed partial record LabelStatement(
     private static bool StandsApart(string text, string name) =>
         text.LastIndexOf(name, StringComparison.OrdinalIgnoreCase) is var at
             && (at < 0 || text[(at + name.Length)..].TrimStart(' ', '.', '*', '"') is "" or ['\n', ..]);
-
-    private static string Blank(string text, string name) =>
-        text.Replace(name, new string(' ', name.Length), StringComparison.OrdinalIgnoreCase);
 
     [GeneratedRegex(@"(?:made|manufactured|produced)\s+in\s+(?:the\s+)?(?<country>\p{Lu}[\p{L}.]+(?:\s\p{Lu}[\p{L}.]+)?)|product\s+of\s+(?:the\s+)?(?<country>\p{Lu}[\p{L}.]+(?:\s\p{Lu}[\p{L}.]+)?)", RegexOptions.IgnoreCase)]
     private static partial Regex MadeIn();

@@ -75,7 +75,7 @@ public sealed record LabelText
             .Replace('\u00A0', ' ').Replace('\u2009', ' ').Replace('\u202F', ' ').Replace('\t', ' ').Replace("\uFEFF", "")
             .Replace("\u00AD", "").Replace("\u200B", "");
         alike = ComposedText.Of(Ligatures.Aggregate(alike, (t, l) => t.Replace(l.Sign, l.Letters)));
-        alike = TextColumns.Unfold(alike);
+        alike = StatementSigns.Parted(TextColumns.Unfold(StatementSigns.WithoutTables(alike)));
         return alike.Any(char.IsLetterOrDigit)
             ? new LabelText(alike, where)
             : throw new InputException(where, 0, "reading.no-words");

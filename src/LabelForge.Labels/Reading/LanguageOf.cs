@@ -46,7 +46,7 @@ public static class LanguageOf
     internal static IEnumerable<TextSpan> WordsAt(string text) => Runs(text, at => char.IsLetter(text[at]));
 
     /// <summary>Where the sentences of a line stand, without what ends them.</summary>
-    internal static IEnumerable<TextSpan> SentencesAt(string line) => Runs(line, at => !EndsSentence(line, at));
+    public static IEnumerable<TextSpan> SentencesAt(string line) => Runs(line, at => !EndsSentence(line, at));
 
     /// <summary>Whether a sentence ends with a character of a text.</summary>
     public static bool EndsSentence(string text, int at) => text[at] switch
@@ -83,6 +83,10 @@ public static class LanguageOf
             ? null
             : (best.Language, (double)best.Count / words.Length);
     }
+
+    /// <summary>Whether at least half of the words of a text are English words.</summary>
+    public static bool IsMostlyEnglish(string text) =>
+        Words(text).ToArray() is var words && words.Count(KnownWords.IsEnglish) * 2 >= words.Length;
 
     /// <summary>Whether a folded word names a product in any language, or is one that claims are made of.</summary>
     public static bool IsOfTrade(string word) =>

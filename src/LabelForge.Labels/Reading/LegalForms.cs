@@ -10,6 +10,9 @@ internal static partial class LegalForms
         Part().Split(text).Select(p => p.Trim(' ', ',', '.', ':', '©'))
             .FirstOrDefault(p => p.Length is > 3 and <= 60 && p.Any(char.IsUpper) && (After().IsMatch(p) || Before().IsMatch(p)));
 
+    /// <summary>Whether words are a legal form and nothing else.</summary>
+    public static bool IsForm(string words) => After().IsMatch("A " + words.Trim()) && !words.Trim().Contains(' ');
+
     /// <summary>A name without its legal form; the name where it has none.</summary>
     public static string Without(string name) =>
         Before().Replace(After().Replace(name, ""), "").Trim(' ', ',', '"', '„', '“', '”', '«', '»') is { Length: > 2 } bare ? bare : name;

@@ -16,6 +16,9 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     // So many names that nobody knows may stand below one another in a list of lines.
     private const int MostUnknownLines = 3;
 
+    // Fewer names below one another may be anything.
+    private const int FewestLines = 4;
+
     private static readonly Lazy<Regex> BeginsOther = new(() => new Regex(
         $@"\G[ *#_""“(]*(?!no\.)(?:{string.Join('|', new[] { LabelWord.Ingredients, LabelWord.Lot, LabelWord.BestBefore, LabelWord.Responsible, LabelWord.MadeIn, LabelWord.Directions, LabelWord.Warnings, LabelWord.Net, LabelWord.Other }.Select(LabelWords.Alternatives))})(?![\p{{L}}]|-\p{{L}}|\.?\s?[0-9]+,)",
         RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
@@ -46,7 +49,7 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             {
                 if (Lines.At(text, end + 1).Trim().Length == 0)
                     open = 0;
-                if (open == 0 && Stops(text[start..end], end + 1, isHeaded))
+                if (open == 0 && Stops(start, text[start..end], end + 1, isHeaded))
                     return end;
             }
             else if (c == '.' && any && EndsSentence(start, end))
@@ -95,8 +98,10 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
                 || (next.Length > 1 && body.Contains(". ", StringComparison.Ordinal) && IsShort(next[0]) && IsKnown(next[1])));
     }
 
-    private bool Stops(string body, int next, bool isHeaded)
+    private bool Stops(int start, string body, int next, bool isHeaded)
     {
+        if (isHeaded && BeginsBulleted(start, body, next))
+            return true;
         var tail = body.TrimEnd();
         var goesOn = tail[^1] is ',' or ';' or '/' or '-' or '–' or '—' or '+' or '&' or '•' or '·' or '|' or ':'
             || EndsWithAnd().IsMatch(tail);
@@ -131,7 +136,30 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             return false;
         if (ListNames.Split(line).Skip(1).Any(IsKnown))
             return false;
-        return !(IsShort(line) && !body.Contains(',') && body.Trim().Contains('\n') && NamesFollow(Lines.Next(text, next)));
+        if (IsShort(line) && !body.Contains(',') && body.Trim().Contains('\n') && NamesFollow(Lines.Next(text, next)))
+            return false;
+        return !(isHeaded && IsLastOfLines(body, line, Lines.Next(text, next)));
+    }
+
+    // Under a heading on a line of its own names stand one on each line up to an empty one: the last is a name too, known or not.
+    private bool IsLastOfLines(string body, string line, int after)
+    {
+        var lines = body.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        return lines.Length >= FewestLines
+            && IsShort(line)
+            && after < text.Length
+            && Lines.At(text, after).Trim().Length == 0
+            && lines.All(l => ListNames.Split(l).Take(2).Count() == 1)
+            && lines.Count(IsFormal) * 2 > lines.Length;
+    }
+
+    // "• Ingredients: Aqua, Parfum" over "• Lot 12": the heading stands behind the bullet of a statement, and so does what follows.
+    private bool BeginsBulleted(int start, string body, int next)
+    {
+        var heading = Lines.At(text, text.LastIndexOf('\n', Math.Max(0, start - 1)) + 1).TrimStart();
+        var line = Lines.At(text, next).TrimStart();
+        return heading.Length > 1 && line.Length > 1 && heading[0] is '•' or '·' or '-' or '*' or '–' && heading[0] == line[0]
+            && body.Contains(',');
     }
 
     // Names on lines of their own, some of them unknown: a known one follows before anything else begins.
@@ -163,14 +191,18 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     // differ, and a pair parted by a stroke, as CI 77491/CI 77492, is whole where it is known.
     private bool IsBroken(string tail, string after)
     {
-        var last = (ListNames.Split(tail).LastOrDefault() ?? "").Replace('\n', ' ');
+        var last = ListNames.OneLine(ListNames.Split(tail).LastOrDefault() ?? "");
         var alone = dictionary.Find(ListNames.Bare(last));
         if (alone is not null && last.Contains('/'))
             return false;
         var next = ListNames.Split(after).FirstOrDefault() ?? "";
-        return ListNames.Ways(last.TrimEnd(), next.TrimStart()).Select(w => dictionary.Find(ListNames.Bare(w)))
+        // A hyphen inside may be that of a line before.
+        return new[] { last.TrimEnd(), Unhyphened(last.TrimEnd()) }.Distinct().SelectMany(l => ListNames.Ways(l, next.TrimStart()))
+            .Select(w => dictionary.Find(ListNames.Bare(w)))
             .FirstOrDefault(w => w is not null) is { } whole && whole.Key != alone?.Key;
     }
+
+    private static string Unhyphened(string name) => name[..^1].Replace("-", "", StringComparison.Ordinal) + name[^1];
 
     private bool IsListOfNames(string line)
     {

@@ -100,13 +100,19 @@ internal static partial class ListNames
                     };
                 continue;
             }
-            var known = dictionary.Find(name);
+            var known = dictionary.Find(name) ?? InTwoLanguages(name, dictionary);
             var kitchen = known is null
                 ? KitchenNames.Find(AndFirst().Replace(KitchenNames.AfterOils(name), ""), dictionary, ofOils)
                 : null;
             yield return new(name, known ?? kitchen, may) { IsKitchenName = kitchen is not null };
         }
     }
+
+    // "Sea Salt/Sel marin": a name, and the French for it.
+    private static Ingredient? InTwoLanguages(string name, IngredientDictionary dictionary) =>
+        name.Split('/', StringSplitOptions.TrimEntries) is [var one, var other]
+            ? KnownWords.AreFrench(other) ? dictionary.Find(one) : KnownWords.AreFrench(one) ? dictionary.Find(other) : null
+            : null;
 
     private static IEnumerable<string> Names(string body, IngredientDictionary dictionary) =>
         ItemNumbers().Split(body).SelectMany(Split).SelectMany(p => BySigns(p, dictionary)).SelectMany(p => ByLines(p, dictionary))
@@ -174,7 +180,8 @@ internal static partial class ListNames
         return (known ?? ways[lines.Length > 1 && ways.Count > 1 && !char.IsLower(lines[1][0]) ? ways.Count - 1 : 0], known is not null);
     }
 
-    private static string OneLine(string piece)
+    /// <summary>A name over lines as one.</summary>
+    public static string OneLine(string piece)
     {
         var lines = piece.Split('\n', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
         return lines.Length == 0 ? "" : lines.Aggregate((a, b) => Ways(a, b).Last());

@@ -98,7 +98,7 @@ public static partial class MeasureReader
         return (figure, point < 0 ? 0 : plain.Length - point - 1, plain.Replace(".", "").TrimStart('0').Length);
     }
 
-    [GeneratedRegex(@"(?<![\w.,#]|[0-9][/-])(?<figure>[0-9]{1,4}\s+[0-9]{1,2}/[0-9]{1,2}|[0-9]{1,2}/[0-9]{1,2}|[0-9]{0,4}\s?[½¼¾⅓⅔⅛⅜⅝⅞]|[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{1,4})?|[0-9]{0,6}[.,][0-9]{1,4}|[0-9]{1,6})\s*-?\s?(?<unit>милилит(?:ър|ра|ри)|грама?|кг|мл|гр|г|л|γραμμάρια|γρ|χλγ|fl(?:uid)?\.?\s*o(?:z|unces?)|oz\.?\s?fl|ounces?|ozs?|lbs?|pounds?|kilogram(?:me)?s?|kgs?|gramm?(?:e[nsr]?|[oa]s?|ů|ů|ov|ai|um|ja|[iunsy])?|gms?|grs?|g|milligrams?|mgs?|mil+ilitr\p{L}{0,4}|millilit(?:er|re)s?|mls?|cls?|cc|lit(?:er|re)s?|l|pints?|pt|quarts?|qt|gallons?|gal)(?![\p{L}0-9%]|\.\w|-\p{L})\.?", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"(?<![\w.,#]|[0-9][/-])(?<figure>[0-9]{1,4}\s+[0-9]{1,2}/[0-9]{1,2}|[0-9]{1,2}/[0-9]{1,2}|[0-9]{0,4}\s?[½¼¾⅓⅔⅛⅜⅝⅞]|[0-9]{1,3}(?:,[0-9]{3})+(?:\.[0-9]{1,4})?|[0-9]{0,6}[.,][0-9]{1,4}|[0-9]{1,6})\s*-?\s?(?:(?:U\.?\s?S\.?A?\.?|imp(?:erial)?\.?)\s)?(?<unit>милилит(?:ър|ра|ри)|грама?|кг|мл|гр|г|л|γραμμάρια|γρ|χλγ|fl(?:uid)?\.?\s*o(?:z|unces?)|oz\.?\s?fl|ounces?|ozs?|lbs?|pounds?|kilogram(?:me)?s?|kgs?|gramm?(?:e[nsr]?|[oa]s?|ů|ů|ov|ai|um|ja|[iunsy])?|gms?|grs?|g|milligrams?|mgs?|mil+ilitr\p{L}{0,4}|millilit(?:er|re)s?|mls?|cls?|cc|lit(?:er|re)s?|l|pints?|pt|quarts?|qt|gallons?|gal)(?![\p{L}0-9%]|\.\w|-\p{L})\.?", RegexOptions.IgnoreCase)]
     private static partial Regex Measure();
 
     // "ml 75", as in Italy: the unit before the figure, alone in its line or part.

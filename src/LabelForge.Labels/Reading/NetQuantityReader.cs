@@ -136,7 +136,7 @@ public static partial class NetQuantityReader
         RegexOptions.IgnoreCase)]
     private static partial Regex Use();
 
-    [GeneratedRegex(@"^\s*(?:per|of|to|into|for every)\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^[^\S\n]*(?:per|of|to|into|for every)\b", RegexOptions.IgnoreCase)]
     private static partial Regex Share();
 
     [GeneratedRegex(@"\s+")]

@@ -17,7 +17,7 @@ public static partial class OtherProductReader
     public static OtherProductRead? Read(string text, string? business, Market market)
     {
         var said = business is { Length: > 2 }
-            ? text.Replace(business, new string(' ', business.Length), StringComparison.OrdinalIgnoreCase)
+            ? WholeWords.Blanked(text, business)
             : text;
         var ours = new Lazy<IdentityRead?>(() => IdentityReader.Read(said, null));
         foreach (var (start, part) in IdentityReader.Names(said))

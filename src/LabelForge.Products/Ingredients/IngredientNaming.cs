@@ -36,7 +36,9 @@ public abstract class IngredientNaming
     /// <inheritdoc cref="IsForeign"/>
     public virtual bool IsEveryday(string name, bool isKitchenName, Ingredient known) => false;
 
-    private static bool Same(string a, string b) => string.Equals(a.Trim(), b, StringComparison.OrdinalIgnoreCase);
+    // A full stop at a name's end is the sentence's as often as the name's: "Alcohol Denat."
+    private static bool Same(string a, string b) =>
+        string.Equals(a.Trim().TrimEnd('.'), b.TrimEnd('.'), StringComparison.OrdinalIgnoreCase);
 
     private static bool Holds(string name, string part) => name.Contains(part, StringComparison.OrdinalIgnoreCase);
 

@@ -27,6 +27,9 @@ public enum SubstanceVerdict
     /// <summary>The label of these products must carry the words; above the share, where one is given.</summary>
     Warning,
 
+    /// <summary>The label must bear words where the product is for the people that the groups name, or may be.</summary>
+    WarningIf,
+
     /// <summary>Listed and permitted, where no other row of the entry says otherwise.</summary>
     Permitted,
 

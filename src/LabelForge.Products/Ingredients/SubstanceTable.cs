@@ -45,8 +45,12 @@ public sealed class SubstanceTable
     /// <summary>The rows that touch an ingredient, in the order of the table.</summary>
     /// <param name="name">The name that was written; for what the dictionary does not know.</param>
     /// <param name="entry">The dictionary's entry, or null.</param>
-    public IEnumerable<SubstanceRule> Of(string name, Ingredient? entry) => byName[NameText.Plain(entry?.Key ?? name)]
+    public IEnumerable<SubstanceRule> Of(string name, Ingredient? entry) => byName[NameText.Plain(entry?.Key ?? Numbered(name))]
         .Concat(entry is null ? byPart.Where(p => IsPart(p.Part, name)).Select(p => p.Rule) : []);
+
+    // "C.I. 74260" and "CI 74260:1" (its lakes) are the colour of that number, as the annex writes it.
+    private static string Numbered(string name) =>
+        ColourIndexNumber.OnLabel(name) is { } number ? number.ToString() : name;
 
     // "*mercur*" stands for what has those letters in it, "CFC*" for what begins so.
     private static bool IsPart(string part, string name) => part.StartsWith('*')
@@ -90,7 +94,7 @@ public sealed class SubstanceTable
         if (rule.Verdict is SubstanceVerdict.AtMost or SubstanceVerdict.AtMostIf && rule.Most is null)
             throw row.Refuse("substances.sets-no-share");
         if (rule.Verdict is SubstanceVerdict.ProhibitedIf or SubstanceVerdict.AtMostIf or SubstanceVerdict.Condition
-            or SubstanceVerdict.Warning && rule.Words.Length == 0)
+            or SubstanceVerdict.Warning or SubstanceVerdict.WarningIf && rule.Words.Length == 0)
             throw row.Refuse("substances.no-warning-words");
         return rule;
     }
@@ -101,6 +105,7 @@ public sealed class SubstanceTable
         {
             SubstanceVerdict.ProhibitedIf => "prohibited-if",
             SubstanceVerdict.AtMost => "at-most",
+            SubstanceVerdict.WarningIf => "warning-if",
             SubstanceVerdict.AtMostIf => "at-most-if",
             _ => v.ToString().ToLowerInvariant(),
         });

@@ -40,6 +40,10 @@ public sealed partial record Country(string Code, string Name, string French, st
     /// </summary>
     public static Country? OnLabel(string words) => OnLabels.Value.GetValueOrDefault(Key(words));
 
+    /// <summary>Whether a country's name on labels begins with these folded letters, and is not longer than so many.</summary>
+    public static bool AnyOnLabelBeginsWith(string letters, int longest) =>
+        OnLabels.Value.Keys.Any(k => k.Length <= longest && k.StartsWith(letters, StringComparison.Ordinal));
+
     private static FrozenDictionary<string, Country> Listed()
     {
         var (named, found) = (All.ToDictionary(c => c.Code, StringComparer.Ordinal),

@@ -24,15 +24,24 @@ public sealed class SubstanceAtEachDoorTests
     {
         var market = Market.Named(id);
         var names = Names(market).Distinct(StringComparer.OrdinalIgnoreCase).ToArray();
-        using var recipe = new CheckedRecipe { Kind = kind };
-        recipe.Add(1000, "Glycerin");
-        foreach (var (name, ofColour) in names.Select(n => (n, IngredientDictionary.Shipped.Colours.Find(n) is not null)))
-            recipe.Add(1, name, ofColour ? "colourant" : "additive");
-        var (judged, read) = Both(recipe, market);
-        var (ofRecipe, ofLabel) = (Told(judged), Told(read));
-        Assert.True(ofRecipe.Count > 0 && ofRecipe.SetEquals(ofLabel),
-            $"recipe alone: {string.Join(", ", ofRecipe.Except(ofLabel))}\nlabel alone: {string.Join(", ", ofLabel.Except(ofRecipe))}");
+        var told = 0;
+        // No list has more names than a label could hold, so they go by so many at a time.
+        foreach (var some in names.Chunk(MostNames))
+        {
+            using var recipe = new CheckedRecipe { Kind = kind };
+            recipe.Add(1000, "Glycerin");
+            foreach (var (name, ofColour) in some.Select(n => (n, IngredientDictionary.Shipped.Colours.Find(n) is not null)))
+                recipe.Add(1, name, ofColour ? "colourant" : "additive");
+            var (judged, read) = Both(recipe, market);
+            var (ofRecipe, ofLabel) = (Told(judged), Told(read));
+            Assert.True(ofRecipe.SetEquals(ofLabel),
+                $"recipe alone: {string.Join(", ", ofRecipe.Except(ofLabel))}\nlabel alone: {string.Join(", ", ofLabel.Except(ofRecipe))}");
+            told += ofRecipe.Count;
+        }
+        Assert.True(told > 0);
     }
+
+    private const int MostNames = 200;
 
     // 21 CFR 73.2120 names it, so that its name is a lawful one, though the dictionary has none of it.
     [Fact]

@@ -21,7 +21,8 @@ internal sealed record ClaimSentence(string Language, string Text, ImmutableArra
     /// measured first and learned from after.</summary>
     public static readonly ImmutableArray<string> Corpora = ["sentences", "later", "last", "fourth", "fifth", "sixth", "seventh", "eighth",
         "ninth", "tenth", "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth",
-        "sixteenth", "seventeenth", "eighteenth", "nineteenth"];
+        "sixteenth", "seventeenth", "eighteenth", "nineteenth",
+        "twentieth", "twentyfirst"];
 
     /// <summary>Whether it belongs to the third that is measured only: nothing was changed for what it showed.</summary>
     public bool HeldOut => Hash(Text) % 3 == 0;
