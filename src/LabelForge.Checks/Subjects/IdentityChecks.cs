@@ -39,7 +39,7 @@ internal static partial class IdentityChecks
                 && (IdentityReader.IsInEnglish(part) || IdentityReader.Read(part, null) is null))
         || IdentityReader.IsInEnglish(FrenchWords.WithoutProductNames(text));
 
-    // "Contient de l'huile d'amande" says what is in it, and not what it is.
-    [GeneratedRegex(@"\bcontient\b[^.\n]*", RegexOptions.IgnoreCase)]
+    // "Contient de l'huile d'amande" says what is in it, "ni shampooing" what it is not.
+    [GeneratedRegex(@"\bcontient\b[^.\n]*|\bni\s[^.,\n]*|\bsans\s[^.,\n]*", RegexOptions.IgnoreCase)]
     private static partial Regex ContentNote();
 }

@@ -49,6 +49,18 @@ internal static partial class IngredientChecks
         }
         Foreign(label, list);
         GoesOn(label, list);
+        MayContain(label, list);
+    }
+
+    // Only make-up in shades may list colours that it may not hold, at this door as for a recipe.
+    private static void MayContain(CheckCase label, IngredientListRead list)
+    {
+        if (label.Product is null && label.Kind is { IsMakeup: false } kind
+            && list.Items.Any(i => i.MayContain && (i.Known is { IsColourant: true } || ColourIndexNumber.OnLabel(i.Name) is not null))
+            && label.Rules.FigureIfAny("colours.may-contain-to-match") is null
+            && label.Rules.FigureIfAny("colours.may-contain") is { } shades)
+            label.Take([label.Market.Book.Every.Rules["colour.may-contain-not-permitted"]
+                .Find("ingredients", label.Market.Id, kind.Name, shades.Citation)]);
     }
 
     // What the shop made itself is asked for what it was made from.

@@ -46,8 +46,9 @@ internal static partial class NetQuantityChecks
                 metric, label);
         if (read.OuncesAreFluid)
             label.Tell("net-quantity.unit", read.Written, read.Written, Whole(metric, label));
-        // Viscous products go by volume in Canada (C.R.C., c. 417, s. 21); where no rule says so they go by weight.
-        if (label.Kind is { } viscous && !metric.IsVolume && ProductGroup.Covers(viscous, ["viscous"]) == Applies.Yes)
+        // Liquids and viscous products go by volume in Canada (C.R.C., c. 417, s. 21); where no rule says so they go by weight.
+        if (label.Kind is { } viscous && !metric.IsVolume
+            && (IsLiquid(label, viscous) || ProductGroup.Covers(viscous, ["viscous"]) == Applies.Yes))
             label.Tell("net-quantity.unit/viscous", read.Written, read.Written, "a weight", viscous.Name.ToLowerInvariant(), "volume");
         if (label.Kind is { QuantityBy: QuantityBy.Mass, IsSolid: true } kind && metric.IsVolume)
         {
@@ -55,6 +56,15 @@ internal static partial class NetQuantityChecks
                 "Weigh what is in the package and write it, for example: Net Wt 4 oz (113 g)");
         }
     }
+
+    // What is sprayed under pressure goes by weight, and so does a balm of a kind that is mostly oil.
+    private static bool IsLiquid(CheckCase label, ProductKind kind) =>
+        kind.QuantityBy == QuantityBy.Volume && ProductGroup.Covers(kind, ["spray"]) != Applies.Yes
+            && !(ProductFact.All.TryGetValue("aerosol", out var aerosol) && label.IsSo(aerosol) == true)
+            && !Solid().IsMatch(label.Label.Identity?.Written ?? "");
+
+    [GeneratedRegex(@"\b(?:balm|baume|butter|beurre|wax|cire|bar|pain|stick|bâton|solide?|paste|pâte|pomade|powder|poudre)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex Solid();
 
     // The first that differs is told; the rest of a statement that is wrong follows from it.
     private static void Compare(NetQuantityRead read, IEnumerable<ReadQuantity> customary, ReadQuantity metric, CheckCase label)
@@ -96,6 +106,10 @@ internal static partial class NetQuantityChecks
         if (read.Quantities[0].IsVolume && read.SaysWeight && !read.OuncesAreFluid)
             label.Tell("net-quantity.form", read.Written, read.Written, "a volume is no weight",
                 "Leave out Wt: a volume stands by itself, or after Net or Net contents", "(b), (j)(2)");
+        // Of soap that is no cosmetic the symbols are those of the consumer commodities.
+        if (label.SoldAs != Recipes.SoldAs.Cosmetic && OddSymbol().Match(read.Written) is { Success: true } symbol)
+            label.Tell("net-quantity.form/symbol", read.Written, read.Written, symbol.Value,
+                symbol.Value.StartsWith("m", StringComparison.OrdinalIgnoreCase) ? "mL" : "g");
         var soap = label.SoldAs == Recipes.SoldAs.Soap;
         var most = label.Rules.FigureIfAny(soap ? "net-quantity.decimals-soap" : "net-quantity.decimals")?.Figure;
         if (read.Quantities.SelectMany(q => q.Measures)
@@ -103,6 +117,9 @@ internal static partial class NetQuantityChecks
             label.Tell(soap ? "net-quantity.form/soap" : "net-quantity.form", read.Written, read.Written,
                 $"a decimal fraction has more than {most:0} places", $"Cut it to {most:0} places", "(d)");
     }
+
+    [GeneratedRegex(@"(?<=[0-9]\s?)(?:grs?|gms?|gs|mls)\b\.?", RegexOptions.IgnoreCase)]
+    private static partial Regex OddSymbol();
 
     // "3 oz (85 g), about 60 washes": behind the quantity, and of a figure of its own.
     private static bool SaysMore(string text, NetQuantityRead read, Match word)

@@ -15,7 +15,7 @@ internal static partial class WarningChecks
             if (label.Binding(warning.Rule) is not { } rule)
                 continue;
             var shown = warning.Ingredients is null ? null : label.Names.FirstOrDefault(n => Fits(warning.Ingredients, n)).Name;
-            var called = shown is not null || warning.Words?.IsMatch(text) == true
+            var called = shown is not null || warning.Words?.Matches(text).Any(m => !Denied().IsMatch(text[..m.Index])) == true
                 || (label.Kind is { } kind && (rule.Products.Contains(kind.Id) || warning.Kinds.Contains(kind.Id)
                     || (warning.WithKinds.Contains(kind.Id) && label.Names.Any(n => Fits(warning.WithIngredients!, n)))));
             if (!called)
@@ -55,6 +55,10 @@ internal static partial class WarningChecks
 
     private static bool Fits(Regex pattern, (string Name, Ingredient? Known) name) =>
         pattern.IsMatch(name.Name) || (name.Known is not null && pattern.IsMatch(name.Known.Us));
+
+    // "Pump, no propellant".
+    [GeneratedRegex(@"\b(?:no|non|not an?|without|sans|aucun)[\s-]+$", RegexOptions.IgnoreCase)]
+    private static partial Regex Denied();
 
     [GeneratedRegex(@"safety\s+of\s+this\s+product\s+has\s+not\s+been\s+determined", RegexOptions.IgnoreCase)]
     private static partial Regex NotDetermined();

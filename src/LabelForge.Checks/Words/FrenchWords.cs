@@ -15,7 +15,8 @@ public static class FrenchWords
 
     /// <summary>Whether a name is the same in English and French.</summary>
     public static bool IsSameInBoth(string name) =>
-        Lists.Value["both"].Match(name.Trim()) is { Success: true } match && match.Length == name.Trim().Length;
+        Lists.Value["in-both"].IsMatch(name)
+            || Lists.Value["both"].Match(name.Trim()) is { Success: true } match && match.Length == name.Trim().Length;
 
     /// <summary>The first warning that stands in one of the two languages, and not in the other; null where none does.</summary>
     public static string? WarningAlone(string text) =>

@@ -194,7 +194,8 @@ public static partial class AddressReader
     }
 
     // "leaves skin soft": words without any capital are no name.
-    private static bool IsTalk(string name) => char.IsLower(name[0]) && name.Count(c => c == ' ') > 1 && !name.Any(char.IsUpper);
+    private static bool IsTalk(string name) => char.IsLower(name[0]) && name.Count(c => c == ' ') > 1 && !name.Any(char.IsUpper)
+        && !name.Contains('&');
 
     /// <summary>The lines of a place, but for sentences among them: those belong to no address.</summary>
     internal static IEnumerable<TextSpan> WithoutSentences(string text, TextSpan place)

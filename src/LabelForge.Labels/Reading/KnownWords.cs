@@ -79,6 +79,7 @@ internal sealed partial class KnownWords
             return true;
         if (language == English)
             return Stems(word).Any(s => known.Has(s))
+                || American(word).Any(w => known.Knows(w) || Stems(w).Any(s => known.Has(s)))
                 || (word.LastIndexOf("is", StringComparison.Ordinal) is > ShortestPart and var at
                     && known.Knows($"{word[..at]}iz{word[(at + 2)..]}"));
         return (!known.IsWhole && known.Begins(StemOf(word))) || (Joining.Contains(language) && IsJoined(known, word, ShortestWord));
@@ -116,6 +117,17 @@ internal sealed partial class KnownWords
 
     // Another form of a word that is known: "cheira" of "cheiro", "altem" of "alte".
     private static string StemOf(string word) => word[..Math.Min(word.Length, Math.Max(ShortestPart, (word.Length * 3 + 4) / 5))];
+
+    // "Neighbours", "travelled", "theatre": as they are spelt in Britain, as America spells them.
+    private static IEnumerable<string> American(string word)
+    {
+        foreach (var (british, american) in ((string, string)[])[("our", "or"), ("yse", "yze"), ("ogue", "og"), ("tre", "ter"), ("ence", "ense"),
+            ("lled", "led"), ("lling", "ling"), ("aes", "es"), ("oes", "es")])
+        {
+            if (word.Contains(british, StringComparison.Ordinal))
+                yield return word.Replace(british, american, StringComparison.Ordinal);
+        }
+    }
 
     // "Upcycled", "destress", and "pressurised" for pressurized: what may be put before and behind any word.
     private static IEnumerable<string> Stems(string word)

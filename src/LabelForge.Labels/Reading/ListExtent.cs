@@ -70,7 +70,8 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     private bool EndsSentence(int start, int dot)
     {
         var before = text[Math.Max(0, dot - 3)..dot];
-        if (BeginsWithNumber().IsMatch(text[(text.LastIndexOf('\n', dot - 1) + 1)..(dot + 1)]))
+        if (BeginsWithNumber().IsMatch(text[(text.LastIndexOf('\n', dot - 1) + 1)..(dot + 1)])
+            || (ListNames.IsNumbered(text[start..dot]) && AtNumber().IsMatch(before)))
             return false;
         if (before.EndsWith("No", StringComparison.OrdinalIgnoreCase)
             || before.EndsWith("C.I", StringComparison.OrdinalIgnoreCase)
@@ -245,6 +246,9 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     [GeneratedRegex(@"^(?:(?:(?:ext\.?\s*)?F?D\s?&\s?C\s+)(?:red|yellow|blue|green|orange|violet|brown|black)\s+(?:no\.?\s*)?[0-9]{1,2}"
         + @"(?:\s+(?:\w+\s+)?lake)?|C\.?\s?I\.?\s?#?\s?[0-9]{5}(?::[0-9])?)$", RegexOptions.IgnoreCase)]
     private static partial Regex Colour();
+
+    [GeneratedRegex(@"\s[0-9]{1,2}$|^[0-9]{1,2}$")]
+    private static partial Regex AtNumber();
 
     // "1. Aqua": the number of an item.
     [GeneratedRegex(@"^\s*[0-9]{1,2}\.$")]

@@ -108,6 +108,9 @@ internal static partial class ListNames
         }
     }
 
+    /// <summary>Whether a list numbers its names from the first, as "1. Aqua 2. Glycerin".</summary>
+    public static bool IsNumbered(string body) => FirstNumber().IsMatch(body);
+
     // "Sea Salt/Sel marin": a name, and the French for it.
     private static Ingredient? InTwoLanguages(string name, IngredientDictionary dictionary) =>
         name.Split('/', StringSplitOptions.TrimEntries) is [var one, var other]
@@ -115,7 +118,8 @@ internal static partial class ListNames
             : null;
 
     private static IEnumerable<string> Names(string body, IngredientDictionary dictionary) =>
-        ItemNumbers().Split(body).SelectMany(Split).SelectMany(p => BySigns(p, dictionary)).SelectMany(p => ByLines(p, dictionary))
+        (IsNumbered(body) ? InlineNumbers() : ItemNumbers()).Split(body).SelectMany(Split).SelectMany(p => BySigns(p, dictionary))
+            .SelectMany(p => ByLines(p, dictionary))
             .SelectMany(r => AndAlso().Split(r))
             .Select(Bare)
             .Where(n => n.Any(char.IsLetterOrDigit) && !NoName().IsMatch(n)).Select(n => Unbroken(n, dictionary))
@@ -212,6 +216,12 @@ internal static partial class ListNames
     // "1. Aqua", "2) Glycerin", each on its line.
     [GeneratedRegex(@"(?<=^|\n)\s*[0-9]{1,2}[.)](?:\s+|$)")]
     private static partial Regex ItemNumbers();
+
+    [GeneratedRegex(@"^\s*1[.)]\s+\p{L}")]
+    private static partial Regex FirstNumber();
+
+    [GeneratedRegex(@"(?:^|\s+)[0-9]{1,2}[.)]\s+(?=\p{L})")]
+    private static partial Regex InlineNumbers();
 
     [GeneratedRegex(@"\s*[/\\]\s*")]
     private static partial Regex Strokes();

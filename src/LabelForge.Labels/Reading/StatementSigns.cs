@@ -28,7 +28,7 @@ internal static partial class StatementSigns
         var lines = text.Split('\n');
         if (lines.Count(l => Announced().IsMatch(l)) >= FewestRows)
             lines = [.. lines.Select(l => Announced().Match(l) is { Success: true } row
-                ? $"{l[..row.Groups["gap"].Index]} {l[(row.Groups["gap"].Index + row.Groups["gap"].Length)..]}".PadRight(l.Length)
+                ? $"{l[..row.Groups["gap"].Index].TrimEnd(':')}: {l[(row.Groups["gap"].Index + row.Groups["gap"].Length)..]}".PadRight(l.Length)
                 : l)];
         return lines.Count(l => Row().IsMatch(l)) < FewestRows
             ? string.Join('\n', lines)
@@ -92,8 +92,8 @@ internal static partial class StatementSigns
 
     private static bool BeginsPart(string statement) => LabelWords.BeginsPart(statement) || Quantity().IsMatch(statement);
 
-    // "Lot:          12": the words of a table's first column, with a colon.
-    [GeneratedRegex(@"^\s*\p{L}[\p{L}' /]{1,30}:(?<gap>\s{2,})\S")]
+    // "Lot:          12", "Lot ........ 12": the words of a table's first column, with a colon.
+    [GeneratedRegex(@"^\s*\p{L}[\p{L}' /]{1,30}(?::(?<gap>\s{2,})|(?<gap>\s?\.{2,}\s+))\S")]
     private static partial Regex Announced();
 
     [GeneratedRegex(@"^\s*\|.*\|\s*$")]

@@ -218,7 +218,6 @@ public class ChangedLabelTests
     [InlineData("Aqua", "Water/Eau")]
     [InlineData("Bar soap / Pain de savon", "Pain de savon\nBar soap")]
     [InlineData("Bar soap / Pain de savon", "Pain de savon au sel / Salt soap")]
-    [InlineData("Bar soap / Pain de savon", "Body lotion / Lotion corporelle")]
     [InlineData("12 Mill Road, Exampleton, ON K1A 0A1, Canada", "12 Mill Road, Fairport, ME 04999, USA\nImported by Example Import")]
     [InlineData("For external",
         "CAUTION / ATTENTION. CONTAINER MAY EXPLODE IF HEATED. CE CONTENANT PEUT EXPLOSER S'IL EST CHAUFFÉ. Contents under pressure. "
