@@ -16,6 +16,9 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     // So many names that nobody knows may stand below one another in a list of lines.
     private const int MostUnknownLines = 3;
 
+    // The number of the first name, with spaces before it.
+    private const int LongestNumber = 12;
+
     // Fewer names below one another may be anything.
     private const int FewestLines = 4;
 
@@ -71,7 +74,7 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
     {
         var before = text[Math.Max(0, dot - 3)..dot];
         if (BeginsWithNumber().IsMatch(text[(text.LastIndexOf('\n', dot - 1) + 1)..(dot + 1)])
-            || (ListNames.IsNumbered(text[start..dot]) && AtNumber().IsMatch(before)))
+            || (AtNumber().IsMatch(before) && ListNames.IsNumbered(text[start..Math.Min(dot, start + LongestNumber)])))
             return false;
         if (before.EndsWith("No", StringComparison.OrdinalIgnoreCase)
             || before.EndsWith("C.I", StringComparison.OrdinalIgnoreCase)
@@ -82,7 +85,7 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
         if (rest.Length == 0 || rest[0] is not (' ' or '\n'))
             return rest.Trim().Length == 0;
         // "Alcohol Denat. · Parfum": what parts names follows.
-        if (rest.TrimStart(' ')[..1] is "·" or "•" or "|" or "," or ";" or "/" or "(")
+        if (rest.TrimStart(' ') is ['·' or '•' or '|' or ',' or ';' or '/' or '(', ..])
             return false;
         return !MayContain().IsMatch(FoldedText.Of(rest)) && !PartsByDots(start, dot, rest);
     }
@@ -203,7 +206,8 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             .FirstOrDefault(w => w is not null) is { } whole && whole.Key != alone?.Key;
     }
 
-    private static string Unhyphened(string name) => name[..^1].Replace("-", "", StringComparison.Ordinal) + name[^1];
+    private static string Unhyphened(string name) =>
+        name.Length == 0 ? name : name[..^1].Replace("-", "", StringComparison.Ordinal) + name[^1];
 
     private bool IsListOfNames(string line)
     {

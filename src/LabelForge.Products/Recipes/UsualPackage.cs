@@ -13,7 +13,7 @@ public static class UsualPackage
     {
         "soap-bar" or "shampoo-bar" or "conditioner-bar" or "shaving-soap" or "bubble-bar" or "solid-lotion-bar" =>
             "{ shape: bar, size: 3.25x2.25x1 in }",
-        "lip-balm" or "tinted-lip-balm" or "lipstick" => "{ shape: tube, size: 16.5x52 mm }",
+        "lip-balm" or "tinted-lip-balm" or "lipstick" or "mascara" => "{ shape: tube, size: 16.5x52 mm }",
         "deodorant" => "{ shape: tube, size: 1.5x4 in }",
         "bath-salt" or "bath-bomb" => "{ shape: bag, size: 4x6 in }",
         "solid-perfume" or "blusher" or "eye-shadow" or "face-powder" => "{ shape: tin, size: 1.5x0.5 in }",

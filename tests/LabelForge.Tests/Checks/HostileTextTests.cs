@@ -46,6 +46,17 @@ public sealed class HostileTextTests
     }
 
     [Fact]
+    public void A_list_of_names_and_signs_in_any_order_is_read_or_refused()
+    {
+        var random = new Random(20261127);
+        string[] parts = ["Aqua", "Glycerin", "Heli-", "anthus", "Soap", "1.", "2)", "*", "●", "◦", "∙", "|", "·", "•", "//", " - ", ":", ",", ";",
+            ".", "(", ")", "+/-", "CI 77891", "Lot 12", "100 g", "Made by", "\n", "\n\n", "  ", "...."];
+        for (var i = 0; i < 300; i++)
+            Check("Ingredients: " + string.Concat(Enumerable.Range(0, random.Next(1, 40))
+                .Select(_ => parts[random.Next(parts.Length)] + (random.Next(2) == 0 ? " " : ""))));
+    }
+
+    [Fact]
     public void More_text_than_a_label_holds_is_refused() =>
         Assert.Contains("more than any label",
             Assert.Throws<InputException>(() => LabelText.Of(new string('a', LabelText.MostCharacters + 1), "x")).Message);
