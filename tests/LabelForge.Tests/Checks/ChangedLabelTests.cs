@@ -211,6 +211,8 @@ public class ChangedLabelTests
         "nothing says that the container may explode if heated")]
     [InlineData("Tideline", "Heals rough hands", "claim.drug", "Sold so it is a drug or a natural health product")]
     [InlineData("Sodium Palmate, Aqua", "Parfum, Sodium Palmate, Aqua", "ingredients.order", "Parfum stands first, before Sodium Palmate")]
+    [InlineData("Bar soap / Pain de savon", "Body lotion / Lotion corporelle", "net-quantity.unit",
+        "a body lotion is stated by volume in Canada")]
     public void In_canada_what_is_changed_is_found(string from, string to, string rules, string says) =>
         Found(Market.Ca, Ca, from, to, rules, says);
 
