@@ -39,6 +39,6 @@ public static partial class LabelJudgement
             : SoldAs.Cosmetic;
 
     // A label that says itself that it is sold as soap is held to that word.
-    [GeneratedRegex(@"\b(?:sold|sell it|selling it|offered)\s+(?:only\s+|simply\s+|just\s+)?as\s+soap\b|\btrue soap\b", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:sold|(?:sell|selling|sells)\s+(?:it|this|them|these)|offered)\s+(?:only\s+|simply\s+|just\s+)?as\s*:?\s+soap\b|\btrue soap\b", RegexOptions.IgnoreCase)]
     private static partial Regex SaysSo();
 }

@@ -20,6 +20,10 @@ internal static class ClaimChecks
         string[] elsewhere = [.. OtherLanguageClaims.In(text, label.Label.Text.Text).Distinct(StringComparer.OrdinalIgnoreCase)];
         if (elsewhere.Length > 0)
             label.Tell("claim.drug", where, string.Join("\", \"", elsewhere), Says(treats), Instead(treats));
+        var unfair = WordLists.Claims.FirstOrDefault(c => c.Id == "denigrates-eu" && c.HoldsIn(label.Market));
+        if (unfair is not null
+            && OtherLanguageClaims.Unfair(text).Distinct(StringComparer.OrdinalIgnoreCase).ToArray() is { Length: > 0 } said)
+            label.Tell("claim.unfair", where, string.Join("\", \"", said), Says(unfair), Instead(unfair));
         foreach (var denial in WordLists.Denials)
             Denied(label, text, denial, where);
         foreach (var denied in DictionaryDenials.Of(text, label.Dictionary).DistinctBy(d => d.Denied))

@@ -35,13 +35,21 @@ internal static class LanguageChecks
             .Where(f => f.Words.Length >= FewestWords).ToArray();
         if (found.Length > 0)
             label.Tell("language.foreign", label.Where, string.Join(", ", found.MaxBy(f => f.Words.Length).Words));
-        else if (SaysWhatItIs(label.Label.Rest) is { } sentence)
+        else if (SentenceOf(label.Label.Rest) is { } sentence)
             label.Tell("language.foreign", label.Where, sentence);
     }
 
-    // A sentence that says in another language what the product is; two or three words, as "Savon de Marseille", may be a name.
-    private static string? SaysWhatItIs(string text) =>
+    // A sentence in another language, whether it says what the product is or anything else; two or three words, as
+    // "Savon de Marseille", may be a name.
+    private static string? SentenceOf(string text) =>
         text.Split('\n').SelectMany(l => LanguageOf.SentencesAt(l).Select(s => l[s.Start..s.End].Trim()))
             .FirstOrDefault(s => LanguageOf.Words(s).Count() >= FewestOfSentence
-                && IdentityReader.Read(s, null) is not null && !IdentityReader.IsInEnglish(s) && !LanguageOf.IsMostlyEnglish(s));
+                && !LanguageOf.IsMostlyEnglish(s)
+                && (IdentityReader.Read(s, null) is not null ? !IdentityReader.IsInEnglish(s) : IsForeign(s)));
+
+    // Names have few of the small words of a language; a sentence that says anything has some.
+    private static bool IsForeign(string sentence) =>
+        LanguageOf.Find(sentence) is { Language: not "en", Share: >= LeastKnown };
+
+    private const double LeastKnown = 0.3;
 }

@@ -1,3 +1,4 @@
+using LabelForge.Checks.Words;
 using LabelForge.Ingredients;
 
 namespace LabelForge.Checks.Subjects;
@@ -20,8 +21,11 @@ internal static partial class SoapChecks
     }
 
     // "Made from lard, lye and sodium lauryl sulfate": a soap without a list says in its sentences what is in it.
-    private static IEnumerable<string> InSentences(string text) =>
-        SentenceEnd().Split(text).Where(s => !Denied().IsMatch(s)).SelectMany(s => InSentence().Matches(s).Select(m => m.Value.Trim()));
+    private static IEnumerable<string> InSentences(string text)
+    {
+        var words = new ClaimText(text);
+        return InSentence().Matches(text).Where(m => !WordContext.IsDenied(words.At(m.Index, m.Length))).Select(m => m.Value.Trim());
+    }
 
     private static bool IsDetergent(string name, Ingredient? known) =>
         known?.Roles[0] == IngredientRole.Surfactant || Synthetic().IsMatch(name);
@@ -34,10 +38,4 @@ internal static partial class SoapChecks
 
     [GeneratedRegex(@"(?:\p{L}+[ ])?(?:" + Cleansers + @")\b", RegexOptions.IgnoreCase)]
     private static partial Regex InSentence();
-
-    [GeneratedRegex(@"\b(?:no|not|non|nor|none|never|without|free|zero|instead|unlike)\b|n['’]t\b", RegexOptions.IgnoreCase)]
-    private static partial Regex Denied();
-
-    [GeneratedRegex(@"[.!?;•|·\n]")]
-    private static partial Regex SentenceEnd();
 }

@@ -10,12 +10,14 @@ internal static partial class WarningChecks
     public static void Check(CheckCase label)
     {
         var text = label.Label.Own is null ? label.Label.Text.Text : label.Label.Rest;
+        var words = new ClaimText(text);
         foreach (var warning in SafetyLists.WarningsOf(label.Market))
         {
             if (label.Binding(warning.Rule) is not { } rule)
                 continue;
             var shown = warning.Ingredients is null ? null : label.Names.FirstOrDefault(n => Fits(warning.Ingredients, n)).Name;
-            var called = shown is not null || warning.Words?.Matches(text).Any(m => !Denied().IsMatch(text[..m.Index])) == true
+            var called = shown is not null
+                || warning.Words?.Matches(text).Any(m => !WordContext.IsLacking(words.At(m.Index, m.Length))) == true
                 || (label.Kind is { } kind && (rule.Products.Contains(kind.Id) || warning.Kinds.Contains(kind.Id)
                     || (warning.WithKinds.Contains(kind.Id) && label.Names.Any(n => Fits(warning.WithIngredients!, n)))));
             if (!called)
@@ -55,10 +57,6 @@ internal static partial class WarningChecks
 
     private static bool Fits(Regex pattern, (string Name, Ingredient? Known) name) =>
         pattern.IsMatch(name.Name) || (name.Known is not null && pattern.IsMatch(name.Known.Us));
-
-    // "Pump, no propellant".
-    [GeneratedRegex(@"\b(?:no|non|not an?|without|sans|aucun)[\s-]+$", RegexOptions.IgnoreCase)]
-    private static partial Regex Denied();
 
     [GeneratedRegex(@"safety\s+of\s+this\s+product\s+has\s+not\s+been\s+determined", RegexOptions.IgnoreCase)]
     private static partial Regex NotDetermined();

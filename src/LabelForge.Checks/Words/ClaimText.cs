@@ -73,7 +73,8 @@ internal sealed class ClaimText
     }
 
     /// <summary>The grammars of the languages that a sentence may be in: those whose small words
-    /// it has most of; where it has none, those that the whole text has many of, for a label may be in two languages.</summary>
+    /// it has most of; where it has none, those that the whole text has many of, for a label may be in two languages, or any where its
+    /// words are not English.</summary>
     public ImmutableArray<SentenceGrammar> GrammarsOf(int from, int to)
     {
         if (grammars.TryGetValue(from, out var known))
@@ -83,8 +84,14 @@ internal sealed class ClaimText
         ImmutableArray<int> whole = [.. best.Select(g => ofAll.Value[SentenceGrammar.All.IndexOf(g)])];
         return grammars[from] = best.Length == 1 ? best
             : own.Max() > 0 ? Best(best, whole)
+            : IsOfAnother(Written[from..to]) ? best
             : [.. best.Where((_, i) => whole[i] == whole.Max() || (whole[i] >= FewestSmall && whole[i] * MostTimesLess >= whole.Max()))];
     }
+
+    // Words that are not English and say something beside a name, as "dermatologisch getest" on a label in English, may be in any.
+    private static bool IsOfAnother(string sentence) =>
+        sentence.Split(' ', StringSplitOptions.RemoveEmptyEntries) is [_, _, ..] words && words.Skip(1).Any(w => char.IsLower(w[0]))
+            && !LanguageOf.IsMostlyEnglish(sentence);
 
     // So many small words tell of a second language on a label, where it has no more than so many times as many of the first.
     private const int FewestSmall = 2;

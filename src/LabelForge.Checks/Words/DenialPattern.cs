@@ -44,6 +44,16 @@ internal static class DenialPattern
             RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5));
     }
 
+    // Made for the label that has such a word at all.
+    private static readonly Lazy<Regex> Led = new(() => new(
+        $@"(?<![\p{{L}}0-9]){Lead}$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
+
+    private static readonly Lazy<Regex> Tailed = new(() => new(
+        $@"^[\s-]*{After}(?![\p{{L}}0-9])", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, TimeSpan.FromSeconds(5)));
+
+    /// <summary>Whether the words beside some, in their sentence, say that it is not in there: "no propellant", "SLS free".</summary>
+    public static bool Lacks(ClaimPlace place) => Led.Value.IsMatch(place.Before) || Tailed.Value.IsMatch(place.After);
+
     private static string Any(IEnumerable<string> words) =>
         $"(?:{string.Join('|', words.OrderByDescending(n => n.Length).Select(w => PhrasePattern.Body(FoldedText.KeepingCase(w))))})";
 }

@@ -46,13 +46,14 @@ internal static partial class DictionaryDenials
         var known = RunsOf(dictionary);
         foreach (Match match in Pattern.Value.Matches(text.Folded))
         {
-            if (WordCheck.IsNot(text.Folded, match.Index) || WordContext.IsAnsweredNo(text.At(match.Index, match.Length)))
+            var place = text.At(match.Index, match.Length);
+            if (WordContext.IsNot(place) || WordContext.IsAnsweredNo(place))
                 continue;
             var item = match.Groups["x"];
             if (item.Index == match.Index)
             {
                 if (!HasFamily(match.Value)
-                    && !WordCheck.IsNot(item.Value, item.Value.IndexOf(' ', StringComparison.Ordinal) + 1)
+                    && !WordContext.IsNot(text.At(item.Index + item.Value.IndexOf(' ', StringComparison.Ordinal) + 1, 0))
                     && Name(Words(item.Value), fromEnd: true, known) is { } before)
                     yield return new(WordCheck.Plain(text.Written.Substring(match.Index, match.Length)), before);
                 continue;

@@ -9,13 +9,15 @@ namespace LabelForge.Checks.Words;
 /// </summary>
 internal static class OtherLanguageClaims
 {
-    private sealed record Language(string Id, PhraseSet Drug, PhraseSet Not, PhraseSet Acts, PhraseSet Meant, PhraseSet Ails);
+    private sealed record Language(
+        string Id, PhraseSet Unfair, PhraseSet Drug, PhraseSet Not, PhraseSet Acts, PhraseSet Meant, PhraseSet Ails);
 
     // Of the words of a line so many tell its language.
     private const double LeastKnown = 0.3;
 
     private static readonly Lazy<ImmutableArray<Language>> Held = new(() =>
         [.. YamlRecord.Embedded("markets/Words/claims-other-languages.yaml").Select(r => new Language(r.Text("language", "da"),
+            PhraseSet.Of(r.Has("unfair") ? r.Texts("unfair", "[uden kemikalier]") : []),
             PhraseSet.Of(r.Texts("drug", "[helbreder]")), PhraseSet.Of(r.Texts("not", "[ikke]")),
             PhraseSet.Of(r.Texts("acts", "[lindrer]")),
             PhraseSet.Of(r.Has("meant") ? r.Texts("meant", "[mod]") : []), PhraseSet.Of(r.Texts("ails", "[hoste]"))))]);
@@ -23,6 +25,10 @@ internal static class OtherLanguageClaims
     /// <summary>What denies an ingredient named after it, in those languages.</summary>
     public static IEnumerable<string> Lacks() => YamlRecord.Embedded("markets/Words/claims-other-languages.yaml").Where(r => r.Has("lacks"))
         .SelectMany(r => r.Texts("lacks", "[uden]")).Distinct();
+
+    /// <summary>The words of a text that set down what is lawful and safe.</summary>
+    public static IEnumerable<string> Unfair(ClaimText text) =>
+        Held.Value.SelectMany(l => l.Unfair.In(text)).Select(m => WordCheck.Plain(text.Written.Substring(m.Index, m.Length)));
 
     /// <summary>The words of a text that make a medicine of the product.</summary>
     /// <param name="text">The words that are judged.</param>

@@ -13,6 +13,7 @@ internal sealed class SentenceGrammar
 
     private readonly Lazy<Regex> small;
     private readonly Lazy<Regex> not;
+    private readonly Lazy<Regex> notBefore;
     private readonly Lazy<Regex> notNear;
     private readonly Lazy<Regex> notAfter;
     private readonly Lazy<Regex> but;
@@ -48,6 +49,7 @@ internal sealed class SentenceGrammar
         var only = $@"(?![\s-]+{List("only")}(?!\p{{L}}))";
         small = new(() => Words(List("small")));
         not = new(() => Words(List("not") + @"(?![\p{L}0-9])" + only));
+        notBefore = new(() => At($@"(?<![\p{{L}}0-9]){List("not")}[\s-]+(?:\p{{L}}{{1,2}}\s+)?$"));
         notNear = new(() => At($@"(?<![\p{{L}}0-9]){List("not near")}(?:[\s-]+[\p{{L}}'%0-9]+){{0,2}}[\s-]+(?:\p{{L}}')?$"));
         notAfter = new(() => At($@"^[\s-]+(?:\p{{L}}+\s+)?{List("not after")}(?!\p{{L}}){only}"));
         notRightAfter = new(() => At($@"^[\s-]+{List("not after")}(?!\p{{L}}){only}"));
@@ -90,6 +92,9 @@ internal sealed class SentenceGrammar
 
     /// <summary>What denies the words after it.</summary>
     public Regex Not => not.Value;
+
+    /// <summary>What denies the very next word, an article between them or none; held against the text before it.</summary>
+    public Regex NotBefore => notBefore.Value;
 
     /// <summary>What denies the next words; held against the text before a word.</summary>
     public Regex NotNear => notNear.Value;

@@ -51,18 +51,13 @@ public static partial class WordCheck
     /// <summary>The words of a text by which it denies something; null where it does not.</summary>
     internal static string? Denial(ClaimText text, DenialWords denial) =>
         denial.Words.In(text)
-            .FirstOrDefault(m => !IsNot(text.Folded, m.Index) && !WordContext.IsAnsweredNo(text.At(m.Index, m.Length))) is { } match
+            .FirstOrDefault(m => text.At(m.Index, m.Length) is var place && !WordContext.IsNot(place) && !WordContext.IsAnsweredNo(place))
+            is { } match
             ? Plain(text.Written.Substring(match.Index, match.Length))
             : null;
 
     /// <summary>Spaces as one.</summary>
     internal static string Plain(string words) => Spaces().Replace(words, " ").Trim();
-
-    /// <summary>Whether what begins here is itself denied: "Not vegan" denies nothing.</summary>
-    internal static bool IsNot(string text, int at) => NotBefore().IsMatch(text[Math.Max(0, at - 12)..at]);
-
-    [GeneratedRegex(@"\b(?:not|isn['’]t|nicht|pas|non|no es)[\s-]+(?:a\s+)?$", RegexOptions.IgnoreCase)]
-    private static partial Regex NotBefore();
 
     [GeneratedRegex(@"\s+")]
     private static partial Regex Spaces();

@@ -35,6 +35,16 @@ internal static partial class WordContext
             .Any(i => text[i] == '\n' && LabelWords.BeginsAny(text[(i + 1)..], [LabelWord.Warnings, LabelWord.Directions]));
     }
 
+    /// <summary>Whether the sentence denies the words, or says that it lacks what they name.</summary>
+    public static bool IsDenied(ClaimPlace place) => place.Grammars.Any(g => Denies(place, g)) || DenialPattern.Lacks(place);
+
+    /// <summary>Whether the words right beside these say that it is not in there: "no propellant"; "never pierce an
+    /// aerosol" does not.</summary>
+    public static bool IsLacking(ClaimPlace place) => IsNot(place) || DenialPattern.Lacks(place);
+
+    /// <summary>Whether what begins here is itself denied: "Not vegan" denies nothing.</summary>
+    public static bool IsNot(ClaimPlace place) => place.Grammars.Any(g => g.NotBefore.IsMatch(place.Before));
+
     /// <summary>Whether it is asked, and the answer denies it: "Is it vegan? No."</summary>
     public static bool IsAnsweredNo(ClaimPlace place) => place.Grammars.Any(g => AnsweredNo(place, g));
 

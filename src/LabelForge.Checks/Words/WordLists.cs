@@ -143,11 +143,8 @@ public static class WordLists
             ? WordClass.Read(Records($"meanings-{l}"), Shared(l))
             : ImmutableDictionary<string, WordClass>.Empty)).Value;
 
-    // What stands once for all languages, so that none lacks what another knows.
-    private static readonly string[] SharedLists = ["illnesses", "doings", "comparisons"];
-
     private static ILookup<string, string> Shared(string language) =>
-        SharedLists.SelectMany(l => WordClass.Shared(Records(l), language)).ToLookup(w => w.Class, w => w.Word);
+        LanguageOf.SharedLists.SelectMany(l => WordClass.Shared(Records(l), language)).ToLookup(w => w.Class, w => w.Word);
 
     // The classes of meanings that say that something is done to something.
     private static readonly string[] Doing = ["acts", "builds"];

@@ -144,7 +144,7 @@ public static partial class AddressReader
             var line = CountryAndMore().Match(whole) is { Success: true } cut && Countries.Code(cut.Groups["country"].Value) is not null
                 ? whole[..(cut.Groups["country"].Index + cut.Groups["country"].Length)]
                 : whole;
-            if (found.Count < MostAddresses && InProvince(line, start) is { } province)
+            if (found.Count < MostAddresses && InProvince(text, line, start) is { } province)
             {
                 found.Add(province);
                 continue;
@@ -172,15 +172,19 @@ public static partial class AddressReader
     }
 
     // "Plain Pits Ltd., Lethbridge, Alberta": a city and its province are a place in Canada, a code or none.
-    private static AddressRead? InProvince(string line, int start)
+    private static AddressRead? InProvince(string text, string line, int start)
     {
         if (Province().Match(line) is not { Success: true } place)
             return null;
-        var (name, lead) = NameOf(Break().Split(line[..place.Index]).LastOrDefault(p => p.Any(char.IsLetterOrDigit))?.Trim());
+        // The name stands before the city, or on the line over it.
+        var above = text[..start].TrimEnd(' ', '\n');
+        var from = place.Index > 0 ? start : above.LastIndexOf('\n') + 1;
+        var (name, lead) = NameOf(Break().Split(place.Index > 0 ? line[..place.Index] : above[from..])
+            .LastOrDefault(p => p.Any(char.IsLetterOrDigit))?.Trim());
         return name is null
             ? null
-            : new(new TextSpan(start, place.Index + place.Length), name, Spaces().Replace(place.Value, " ").Trim(' ', ','), "CA", false,
-                lead);
+            : new(new TextSpan(from, start + place.Index + place.Length - from), name,
+                Spaces().Replace(place.Value, " ").Trim(' ', ','), "CA", false, lead);
     }
 
     private static (string? Name, string? Lead) NameOf(string? part)
@@ -200,10 +204,12 @@ public static partial class AddressReader
     /// <summary>The lines of a place, but for sentences among them: those belong to no address.</summary>
     internal static IEnumerable<TextSpan> WithoutSentences(string text, TextSpan place)
     {
+        var isInCapitals = CapitalLetters.AreAll(text);
         for (var at = place.Start; at < place.End;)
         {
             var end = text.IndexOf('\n', at, place.End - at) is >= 0 and var found ? found : place.End;
-            if (!IsShortSentence().IsMatch(text[at..end].Trim()))
+            var line = text[at..end].Trim();
+            if (!(isInCapitals ? IsSentence().IsMatch(line.ToLowerInvariant()) : IsShortSentence().IsMatch(line)))
                 yield return new(at, end - at);
             at = end + 1;
         }
@@ -212,8 +218,8 @@ public static partial class AddressReader
     [GeneratedRegex(@",\s*(?<country>\p{Lu}[\p{L} ]{2,30})\.\s+\p{Lu}")]
     private static partial Regex CountryAndMore();
 
-    [GeneratedRegex(@"(?<=,\s?)\p{Lu}[\p{L}.'’ -]{1,30},\s*(?:" + Region.ProvinceCodes + "|" + Region.ProvinceNames
-        + @"|Québec|Colombie-Britannique|Nouveau-Brunswick|Nouvelle-Écosse)\b(?=\s*(?:$|[.,;|•·]|[–—-]\s))")]
+    [GeneratedRegex(@"(?<=,\s?|^)\p{Lu}[\p{L}.'’ -]{1,30}(?:,\s*|\s+(?=\())\(?(?:" + Region.ProvinceCodes + "|" + Region.ProvinceNames
+        + @"|Québec|Colombie-Britannique|Nouveau-Brunswick|Nouvelle-Écosse)\b\)?(?=\s*(?:$|[.,;|•·]|[–—-]\s))")]
     private static partial Regex Province();
 
     // Many words, a small one last, and a full stop: no name.

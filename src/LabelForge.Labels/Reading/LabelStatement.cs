@@ -78,6 +78,8 @@ public sealed partial record LabelStatement(
     /// and the others in <see cref="Others"/>.</summary>
     public static LabelStatement Read(LabelText text, IngredientDictionary dictionary)
     {
+        if (WrappedLines.Unwrapped(text.Text, dictionary) is var whole && whole != text.Text)
+            text = text with { Text = StatementSigns.Parted(whole) };
         var lists = IngredientListReader.ReadAll(text.Text, dictionary);
         var several = SeveralLabels.Others(lists);
         if (several.IsEmpty)
@@ -89,6 +91,27 @@ public sealed partial record LabelStatement(
             ? parts[0] with { Text = parts[0].Text with { Unseen = text.Unseen }, Others = parts[1..] }
             : ReadOne(text, lists, dictionary) with { OtherLists = [.. several.Skip(1)] };
     }
+
+    // Names and places are read of a label in capitals as if it had small letters, and told in the letters that it has.
+    private static AddressRead AsWritten(AddressRead address, string text) => address with
+    {
+        Name = Written(text, address.Name),
+        Line = string.Join(", ", address.Line.Split(", ").Select(p => Written(text, p))),
+    };
+
+    private static BusinessRead AsWritten(BusinessRead business, string text) => business with
+    {
+        Name = Written(text, business.Name),
+        Street = Written(text, business.Street),
+        City = Written(text, business.City),
+        State = Written(text, business.State),
+    };
+
+    private static string? Written(string text, string? name) =>
+        name is not null && !text.Contains(name, StringComparison.Ordinal)
+            && text.IndexOf(name, StringComparison.OrdinalIgnoreCase) is >= 0 and var at
+            ? text.Substring(at, name.Length)
+            : name;
 
     private static LabelStatement ReadOne(LabelText text, ImmutableArray<IngredientListRead> lists, IngredientDictionary dictionary)
     {
@@ -110,8 +133,8 @@ public sealed partial record LabelStatement(
         // "Peppermint also: Mentha Piperita Oil" over the address is no business.
         bool IsIngredient(string? name) => name is not null
             && dictionary.Find(ListNames.Bare(name[(name.LastIndexOf(':') + 1)..])) is not null;
-        addresses = [.. addresses.Select(a => IsIngredient(a.Name) ? a with { Name = null } : a)];
-        business = IsIngredient(business.Name) ? business with { Name = null } : business;
+        addresses = [.. addresses.Select(a => AsWritten(IsIngredient(a.Name) ? a with { Name = null } : a, text.Text))];
+        business = AsWritten(IsIngredient(business.Name) ? business with { Name = null } : business, text.Text);
         var rest = text.Without(taken);
         var traders = addresses.Select(a => a.Name).Append(business.Name).OfType<string>().Where(n => LegalForms.Without(n) != n)
             .Select(LegalForms.Without).ToArray();

@@ -29,7 +29,7 @@ public sealed record WordPlace(TextSpan Span, int Page, double X, double Y, doub
 public sealed record UnseenWords(string Words, string Why, int Page);
 
 /// <summary>A label's words in reading order; heights and sizes too where it came from a drawing.</summary>
-public sealed record LabelText
+public sealed partial record LabelText
 {
     /// <summary>The most characters that are taken for a label. A label of A4 in the smallest lawful letters holds fewer.</summary>
     public const int MostCharacters = 40_000;
@@ -62,8 +62,11 @@ public sealed record LabelText
     public ImmutableArray<UnseenWords> Unseen { get; init; } = [];
 
     /// <summary>A label's plain text; line endings and odd spaces are made alike.</summary>
+    /// <param name="text">The words.</param>
+    /// <param name="where">The file as the person knows it.</param>
+    /// <param name="isMeasured">Whether what was measured of it stands beside it by its index, so that no line may be moved.</param>
     /// <exception cref="InputException">It is no text, is empty, or is more than a label holds.</exception>
-    public static LabelText Of(string text, string where)
+    public static LabelText Of(string text, string where, bool isMeasured = false)
     {
         if (text.Length > MostCharacters)
             throw new InputException(where, 0, "reading.too-long", ("count", $"{text.Length:N0}"));
@@ -74,12 +77,18 @@ public sealed record LabelText
         var alike = text.Replace("\r\n", "\n").Replace('\r', '\n').Replace('\f', '\n').Replace('\v', '\n').Replace('\u0085', '\n')
             .Replace('\u00A0', ' ').Replace('\u2009', ' ').Replace('\u202F', ' ').Replace('\t', ' ').Replace("\uFEFF", "")
             .Replace("\u00AD", "").Replace("\u200B", "");
+        if (!isMeasured)
+            alike = Spaced().Replace(alike, m => m.Value.Replace("   ", "\u00A0").Replace(" ", "").Replace('\u00A0', ' '));
         alike = ComposedText.Of(Ligatures.Aggregate(alike, (t, l) => t.Replace(l.Sign, l.Letters)));
-        alike = StatementSigns.Parted(TextColumns.Unfold(StatementSigns.WithoutTables(alike)));
+        alike = StatementSigns.Parted(EvenLines.Plain(TextColumns.Unfold(StatementSigns.WithoutTables(alike)), isMeasured));
         return alike.Any(char.IsLetterOrDigit)
             ? new LabelText(alike, where)
             : throw new InputException(where, 0, "reading.no-words");
     }
+
+    // "S O A P": letters set apart, words by more; from a drawing their places tell.
+    [GeneratedRegex(@"(?<![\p{L}0-9])(?:\p{L} {1,3}){3,}\p{L}(?![\p{L}0-9])")]
+    private static partial Regex Spaced();
 
     /// <summary>The label that stands in a part of the text: all else is blanked, so that every place keeps its index.</summary>
     public LabelText Only(TextSpan part) => new(Without([new(0, part.Start), new(part.End, Text.Length - part.End)]), Where)

@@ -40,6 +40,9 @@ public enum LabelWord
 
     /// <summary>A line of another kind.</summary>
     Other,
+
+    /// <summary>Makers, who speak of themselves.</summary>
+    Maker,
 }
 
 /// <summary>The words by which the parts of a label are told apart, in every official language of the European Union.</summary>
@@ -49,21 +52,31 @@ public static class LabelWords
     private static readonly Lazy<ImmutableArray<YamlRecord>> Records =
         new(() => [.. YamlRecord.Embedded("markets/Words/label-words.yaml")]);
     private static readonly ConcurrentDictionary<LabelWord, Regex> Patterns = new();
+    private static readonly ConcurrentDictionary<(LabelWord Word, string Language), Regex?> Own = new();
 
     /// <summary>The words of a kind in every language, as they stand in the data.</summary>
-    public static IEnumerable<string> Of(LabelWord word) => Records.Value.SelectMany(r => r.Texts(Key(word), "[ingredients]"));
+    public static IEnumerable<string> Of(LabelWord word) => Languages.SelectMany(l => Of(word, l));
 
     /// <summary>The languages that have words, by ISO 639-1.</summary>
     public static IEnumerable<string> Languages => Records.Value.Select(r => r.Text("language", "en"));
 
     /// <summary>The words of a kind in one language.</summary>
     public static IEnumerable<string> Of(LabelWord word, string language) =>
-        Records.Value.Where(r => r.Text("language", "en") == language).SelectMany(r => r.Texts(Key(word), "[ingredients]"));
+        Records.Value.Where(r => r.Text("language", "en") == language && r.Has(Key(word)))
+            .SelectMany(r => r.Texts(Key(word), "[ingredients]"));
+
+    /// <summary>Whether a text in a language has words of a kind in it.</summary>
+    public static bool Has(LabelWord word, string language, string text) =>
+        Own.GetOrAdd((word, language),
+            w => Of(w.Word, w.Language).ToArray() is { Length: > 0 } words ? Whole(Alternatives(words)) : null)
+            ?.IsMatch(FoldedText.Of(text)) == true;
 
     /// <summary>Finds words of a kind anywhere in folded text (<see cref="FoldedText"/>).</summary>
     public static Regex Pattern(LabelWord word) =>
-        Patterns.GetOrAdd(word,
-            w => new Regex($@"(?<![\p{{L}}0-9])(?:{Alternatives(w)})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit));
+        Patterns.GetOrAdd(word, w => Whole(Alternatives(w)));
+
+    private static Regex Whole(string alternatives) =>
+        new($@"(?<![\p{{L}}0-9])(?:{alternatives})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit);
 
     /// <summary>Whether words begin a part of a label in any language, as directions, warnings or a date do.</summary>
     public static bool BeginsPart(string words) => Begins.Value.IsMatch(BeginningOf(words));
@@ -79,7 +92,7 @@ public static class LabelWords
     private const int LongestBeginning = 200;
 
     private static readonly Lazy<Regex> Begins = new(() => new Regex(
-        $@"^\W*(?:(?:{string.Join('|', Records.Value.Select(r => r.Text("language", "en")))}|gb|uk|dk|cz|gr|se|si|ee|at|be|ie)[\s:/)-]+)*(?:{string.Join('|', Enum.GetValues<LabelWord>().Where(w => w is not (LabelWord.Opening or LabelWord.Months)).Select(Alternatives))})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit));
+        $@"^\W*(?:(?:{string.Join('|', Records.Value.Select(r => r.Text("language", "en")))}|gb|uk|dk|cz|gr|se|si|ee|at|be|ie)[\s:/)-]+)*(?:{string.Join('|', Enum.GetValues<LabelWord>().Where(w => w is not (LabelWord.Opening or LabelWord.Months or LabelWord.Maker)).Select(Alternatives))})(?![\p{{L}}])", RegexOptions.CultureInvariant, Limit));
 
     /// <summary>The words of a kind as the alternatives of a pattern over folded text, the longest first.</summary>
     public static string Alternatives(LabelWord word) => Alternatives(Of(word));

@@ -15,14 +15,15 @@ public static class LanguageOf
         "meanings-en", "meanings-de", "meanings-es", "meanings-fr", "meanings-it",
     ];
 
-    // Lists that stand once for all languages: the words of each under the language's own key.
-    private static readonly string[] SharedFiles = ["illnesses", "doings", "comparisons"];
+    /// <summary>The lists that stand once for all languages, so that none lacks what another knows: the words of each under the
+    /// language's own key.</summary>
+    public static ImmutableArray<string> SharedLists { get; } = ["illnesses", "doings", "comparisons"];
 
     // What everyday words of the trade are known by: the names of products, and what claims are made of.
     private static readonly Lazy<string[]> Phrases = new(() =>
-        [.. Under(Files, ["words", "nouns", "phrases"]), .. Under(SharedFiles, ["en", "de", "es", "fr", "it"])]);
+        [.. Under(Files, ["words", "nouns", "phrases"]), .. Under(SharedLists, ["en", "de", "es", "fr", "it"])]);
 
-    private static IEnumerable<string> Under(string[] files, string[] keys) =>
+    private static IEnumerable<string> Under(IEnumerable<string> files, string[] keys) =>
         files.SelectMany(f => YamlRecord.Embedded($"markets/Words/{f}.yaml"))
             .SelectMany(r => keys.Where(r.Has).SelectMany(k => r.Texts(k, "[soap]")));
 

@@ -59,6 +59,10 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             {
                 return end + 1;
             }
+            else if (open == 0 && any && c is '—' or '–' && IsAside(start, end))
+            {
+                return end;
+            }
             else if (open == 0 && any && end > start && !char.IsLetterOrDigit(text[end - 1]) && Inline.Value.IsMatch(folded, end))
             {
                 return end;
@@ -66,40 +70,6 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             any |= char.IsLetterOrDigit(c);
         }
         return end;
-    }
-
-    // A full stop ends the list where a new sentence or a new line follows; "No. 40" and "C.I. 77491" go on, and so does a
-    // list whose names are parted by full stops.
-    private bool EndsSentence(int start, int dot)
-    {
-        var before = text[Math.Max(0, dot - 3)..dot];
-        if (BeginsWithNumber().IsMatch(text[(text.LastIndexOf('\n', dot - 1) + 1)..(dot + 1)])
-            || (AtNumber().IsMatch(before) && ListNames.IsNumbered(text[start..Math.Min(dot, start + LongestNumber)])))
-            return false;
-        if (before.EndsWith("No", StringComparison.OrdinalIgnoreCase)
-            || before.EndsWith("C.I", StringComparison.OrdinalIgnoreCase)
-            || before.EndsWith(".I", StringComparison.Ordinal)
-            || before is [.., ' ' or ',', 'C' or 'c'] || before.EndsWith("Ext", StringComparison.OrdinalIgnoreCase))
-            return false;
-        var rest = text[(dot + 1)..Math.Min(text.Length, dot + 160)];
-        if (rest.Length == 0 || rest[0] is not (' ' or '\n'))
-            return rest.Trim().Length == 0;
-        // "Alcohol Denat. · Parfum": what parts names follows.
-        if (rest.TrimStart(' ') is ['·' or '•' or '|' or ',' or ';' or '/' or '(', ..])
-            return false;
-        return !MayContain().IsMatch(FoldedText.Of(rest)) && !PartsByDots(start, dot, rest);
-    }
-
-    // "Tocopherol. Parfum. Limonene.": the name before is one by itself, and so is the next, or the one after it.
-    private bool PartsByDots(int start, int dot, string rest)
-    {
-        var body = text[start..dot];
-        if (body.Contains(',') || body.Contains(';') || rest.StartsWith("\n\n", StringComparison.Ordinal))
-            return false;
-        var next = DotOrEnd().Split(rest.Trim()).Select(n => n.Replace('\n', ' ').Trim()).Where(n => n.Length > 0).Take(2).ToArray();
-        return next.Length > 0
-            && (IsKnown(next[0])
-                || (next.Length > 1 && body.Contains(". ", StringComparison.Ordinal) && IsShort(next[0]) && IsKnown(next[1])));
     }
 
     private bool Stops(int start, string body, int next, bool isHeaded)
@@ -122,7 +92,7 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
         }
         if (BeginsOtherPart(next) || HeadsAnother.Value.IsMatch(folded[next..Math.Min(folded.Length, next + line.Length)]))
             return true;
-        if (goesOn)
+        if (goesOn || Percent().IsMatch(line) || (AtNumber().IsMatch(tail.TrimEnd('.', ')')) && ListNames.IsNumbered(body.TrimStart())))
             return false;
         var first = ListNames.Split(line).FirstOrDefault() ?? "";
         // A small letter goes on from the line before; without a heading only where names that are known follow.
@@ -140,10 +110,29 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
             return false;
         if (ListNames.Split(line).Skip(1).Any(IsKnown))
             return false;
+        if (IsAmongKnown(tail, line, next))
+            return false;
         if (IsShort(line) && !body.Contains(',') && body.Trim().Contains('\n') && NamesFollow(Lines.Next(text, next)))
             return false;
         return !(isHeaded && IsLastOfLines(body, line, Lines.Next(text, next)));
     }
+
+    // A name that no dictionary has, over two lines or three, and the names after it: "Malva / Sylvestris Flower Extract, / Panthenol".
+    private bool IsAmongKnown(string tail, string line, int next)
+    {
+        if (!tail.Contains(',') || !line.Contains(',') || IsFormal(ListNames.OneLine(ListNames.Split(tail).LastOrDefault() ?? "")))
+            return false;
+        var (lines, at) = (line, Lines.Next(text, next));
+        for (var i = 0; i < MostLinesOfName && at < text.Length && Lines.At(text, at).Trim().Length > 0 && !BeginsOtherPart(at); i++)
+        {
+            lines += " " + Lines.At(text, at);
+            at = Lines.Next(text, at);
+        }
+        var names = ListNames.Split(lines).ToArray();
+        return IsShort(names[0]) && names.Skip(1).Take(2).Any(IsFormal);
+    }
+
+    private const int MostLinesOfName = 2;
 
     // Under a heading on a line of its own names stand one on each line up to an empty one: the last is a name too, known or not.
     private bool IsLastOfLines(string body, string line, int after)
@@ -264,6 +253,12 @@ internal sealed partial class ListExtent(string text, string folded, IngredientD
 
     [GeneratedRegex(@"(?:[.,;]\s|[.,;]$|\n)")]
     private static partial Regex DotOrEnd();
+
+    [GeneratedRegex(@"(?:[.,;]\s|[.,;]$|\n\n)")]
+    private static partial Regex Dot();
+
+    [GeneratedRegex(@"^\s*[0-9]{1,2}(?:[.,][0-9]+)?\s?%")]
+    private static partial Regex Percent();
 
     [GeneratedRegex(@"\s(?:and|et|und|y|e|en|och|og|i|a|ja|és|si|in|ir|un|και|и)$", RegexOptions.IgnoreCase)]
     private static partial Regex EndsWithAnd();

@@ -83,7 +83,7 @@ internal sealed class PrintedLabel
     {
         var business = workshop.Business;
         var place = business.Place;
-        var says = LabelText.Of(text.Append('.').ToString(), recipe.File);
+        var says = LabelText.Of(text.Append('.').ToString(), recipe.File, isMeasured: true);
         var quantities = spans.TryGetValue(LabelPart.NetQuantity, out var net)
             ? NetQuantityReader.Read(content.NetQuantity).Select(q => q with { Span = net }).ToImmutableArray()
             : [];

@@ -20,7 +20,12 @@ internal static partial class StatementSigns
     private static readonly ImmutableArray<string> Signs = ["//", "||", "|", " * ", " • ", " · ", " ~ ", " — ", " – ", " - "];
 
     /// <summary>The text with the signs between its statements made ends of lines; as it is where it has none.</summary>
-    public static string Parted(string text) => string.Join('\n', text.Split('\n').Select(OfLine));
+    public static string Parted(string text) =>
+        string.Join('\n', text.Split('\n').Select(l => Bracketed().IsMatch(l) ? Unbracketed(l) : l).Select(OfLine));
+
+    // "[ 180 g ]  [ LOT 31 ]": each in a bracket of its own.
+    private static string Unbracketed(string line) =>
+        line[..line.LastIndexOf(']')].Replace('[', ' ').Replace(']', '\n') + " " + line[(line.LastIndexOf(']') + 1)..];
 
     /// <summary>The text with the rows of its tables made lines: the words of the first cell announce what stands in the next.</summary>
     public static string WithoutTables(string text)
@@ -30,10 +35,25 @@ internal static partial class StatementSigns
             lines = [.. lines.Select(l => Announced().Match(l) is { Success: true } row
                 ? $"{l[..row.Groups["gap"].Index].TrimEnd(':')}: {l[(row.Groups["gap"].Index + row.Groups["gap"].Length)..]}".PadRight(l.Length)
                 : l)];
+        lines = Aligned(lines);
         return lines.Count(l => Row().IsMatch(l)) < FewestRows
             ? string.Join('\n', lines)
             : string.Join('\n', lines.Select(l => Row().IsMatch(l) ? OfRow(l) : l));
     }
+
+    // Words and values in two columns, each row of both, and parts of a label among the words: "Sold as      soap".
+    private static string[] Aligned(string[] lines)
+    {
+        var rows = lines.Index().Select(l => (l.Index, Cells: TwoCells().Match(l.Item))).Where(r => r.Cells.Success)
+            .GroupBy(r => r.Cells.Groups["value"].Index).MaxBy(g => g.Count())?.ToArray() ?? [];
+        if (rows.Length < FewestAligned || rows.Count(r => LabelWords.BeginsPart(r.Cells.Groups["word"].Value)) < FewestRows)
+            return lines;
+        foreach (var (index, cells) in rows)
+            lines[index] = $"{cells.Groups["word"].Value}: {cells.Groups["value"].Value}".PadRight(lines[index].Length);
+        return lines;
+    }
+
+    private const int FewestAligned = 4;
 
     // "| Lot   | 12 |" is "Lot: 12", as long as it was.
     private static string OfRow(string line)
@@ -61,7 +81,8 @@ internal static partial class StatementSigns
                     end++;
                 parted[end - 1] = '\n';
             }
-            return new string(parted);
+            // Between its statements one may be parted by another sign: "10 g · Lot 12 | 555-0100 | name.example".
+            return string.Join('\n', new string(parted).Split('\n').Select(OfLine));
         }
         return line;
     }
@@ -84,17 +105,33 @@ internal static partial class StatementSigns
     private static bool ArePartedBy(string line, string sign, int[] starts)
     {
         var statements = starts.Zip(starts.Skip(1).Append(line.Length), (from, to) => line[(from + sign.Length)..to].Trim())
-            .Prepend(line[..starts[0]].Trim()).ToArray();
+            .Prepend(line[..starts[0]].Trim()).Where(s => s.Length > 0).ToArray();
         return statements.Any(BeginsPart)
             && statements.Count(s => BeginsPart(s) || s.Count(c => c == ',') >= FewestCommas) >= FewestParts
-            && statements.Where(s => LabelWords.BeginsAny(s, [LabelWord.Ingredients])).All(s => ListNames.Split(s).Take(2).Count() > 1);
+            && HoldLists(statements);
     }
+
+    // "Ingredients: Aqua | Glycerin | Parfum": the sign parts names. The heading may be a statement of its own.
+    private static bool HoldLists(string[] statements)
+    {
+        var headed = statements.Where(s => s[0] != '(' && LabelWords.BeginsAny(s, [LabelWord.Ingredients])).ToArray();
+        return headed.Length == 0
+            || headed.Any(s => ListNames.Split(s).Take(2).Count() > 1 || s.Split(' ').Length <= MostWordsOfHeading);
+    }
+
+    private const int MostWordsOfHeading = 3;
 
     private static bool BeginsPart(string statement) => LabelWords.BeginsPart(statement) || Quantity().IsMatch(statement);
 
     // "Lot:          12", "Lot ........ 12": the words of a table's first column, with a colon.
     [GeneratedRegex(@"^\s*\p{L}[\p{L}' /]{1,30}(?::(?<gap>\s{2,})|(?<gap>\s?\.{2,}\s+))\S")]
     private static partial Regex Announced();
+
+    [GeneratedRegex(@"^\s*(?:\[[^\[\]]+\]\s*)+$")]
+    private static partial Regex Bracketed();
+
+    [GeneratedRegex(@"^\s*(?<word>\p{L}[\p{L}' /]{1,18}?):?\s{3,}(?<value>\S.*)$")]
+    private static partial Regex TwoCells();
 
     [GeneratedRegex(@"^\s*\|.*\|\s*$")]
     private static partial Regex Row();

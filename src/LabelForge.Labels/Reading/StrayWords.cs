@@ -41,6 +41,7 @@ public static partial class WordAccount
     // A name, a scent or a motto of so few words may be made up; among the first lines it is the product's name.
     private const int MostWordsOfName = 6;
     private const int MostWordsOfTitle = 5;
+    private const int MostWordsInCapitals = 3;
     private const int FirstLines = 3;
     private const int NearIdentity = 2;
 
@@ -63,7 +64,8 @@ public static partial class WordAccount
         string[] own = [.. names.Where(n => n.Length > 2)];
         var left = own.Aggregate(text.Without(taken),
             WholeWords.Blanked);
-        var parts = Parts(text.Text, left, identity, trader).ToArray();
+        var isInCapitals = CapitalLetters.AreAll(text.Text);
+        var parts = Parts(text.Text, left, identity, trader, isInCapitals).ToArray();
         string[] languages =
         [
             .. parts.Select(p => p.Text).Append(identity is { } named ? LineAt(text.Text, named.Start) : "")
@@ -76,7 +78,7 @@ public static partial class WordAccount
             dictionary);
         // Words that tell no language are in that of most others.
         var main = languages.GroupBy(l => l).OrderByDescending(g => g.Count()).Select(g => g.Key).FirstOrDefault(English);
-        var account = new Account(known, main, dictionary, read.Select(r => r.Known?.Key).ToHashSet());
+        var account = new Account(known, main, dictionary, read.Select(r => r.Known?.Key).ToHashSet(), isInCapitals);
         return [.. parts.SelectMany(p => account.Of(p))];
     }
 
@@ -88,7 +90,8 @@ public static partial class WordAccount
     // A sentence or what a line holds of it.
     private readonly record struct Part(string Text, TextSpan Span, bool GoesOn, bool IsTitle);
 
-    private static IEnumerable<Part> Parts(string text, string left, TextSpan? identity, IReadOnlyCollection<TextSpan> trader)
+    private static IEnumerable<Part> Parts(string text, string left, TextSpan? identity, IReadOnlyCollection<TextSpan> trader,
+        bool isInCapitals)
     {
         var identityLine = identity is { } at ? LineOf(text, at.Start) : -1;
         var (line, seen, goesOn, start) = (0, 0, false, 0);
@@ -114,23 +117,26 @@ public static partial class WordAccount
                         && !EndsBefore(text, span.Start));
                 if (identity?.Overlaps(span) != true && Countries.Code(said.Trim(' ', '.', ',')) is null)
                     yield return new(said, span, goesOn,
-                        words <= MostWordsOfName && !EndsSentence(whole, part.End, said) && (isTitleLine || IsBeside(text, span, trader)));
+                        words <= MostWordsOfName && !EndsSentence(whole, part.End, said, isInCapitals)
+                            && (isTitleLine || IsBeside(text, span, trader)));
             }
             start += whole.Length + 1;
             line++;
         }
     }
 
-    private static bool EndsSentence(string line, int end, string said) =>
-        end < line.Length && line[end] is '.' or '!' && said.Any(char.IsLower)
-            && said.TrimStart().Split(' ').Skip(1).Any(w => w.Length > 0 && char.IsLower(w[0]));
+    // Of a label in capitals the words show nothing: a full stop ends more than one word.
+    private static bool EndsSentence(string line, int end, string said, bool isInCapitals) =>
+        end < line.Length && line[end] is '.' or '!'
+            && said.TrimStart().Split(' ').Skip(1).Any(w => w.Length > 0 && (isInCapitals || char.IsLower(w[0])));
 
     // On the line of the address, or the one over or under it.
     private static bool IsBeside(string text, TextSpan span, IEnumerable<TextSpan> trader) =>
         trader.Any(t => text.AsSpan(Math.Min(span.End, t.End), Math.Max(0, Math.Max(span.Start, t.Start) - Math.Min(span.End, t.End)))
             .Count('\n') <= 1);
 
-    private sealed class Account(KnownWords known, string main, IngredientDictionary dictionary, HashSet<string?> read)
+    private sealed class Account(KnownWords known, string main, IngredientDictionary dictionary, HashSet<string?> read,
+        bool isInCapitals)
     {
         public IEnumerable<StrayWords> Of(Part part)
         {
@@ -160,9 +166,11 @@ public static partial class WordAccount
             var tongue = isKnownLanguage ? language!.Value.Language : main;
             var odd = tongue == German ? unknown : [.. unknown.Except(names)];
             var isWhole = KnownWords.IsWhole(tongue);
+            // Where all words have capitals these tell no names: one odd word may be one.
             // One odd word in directions, or in what a maker tells of herself, is her own more often than not: it is shown alone.
-            var mayBeOwn = words.Length >= FewestAroundOdd && (part.GoesOn || IsTold().IsMatch(part.Text)
-                || (tongue == English && BeginsWithName(part.Text, odd)));
+            var mayBeOwn = words.Length >= FewestAroundOdd
+                && (part.GoesOn || isInCapitals || LabelWords.Has(LabelWord.Maker, tongue, part.Text)
+                    || (tongue == English && BeginsWithName(part.Text, odd)));
             if (isLost || (isWhole ? odd.Length > (mayBeOwn ? 1 : 0)
                 : unknown.Length > 1 && unknown.Length * MostUnknown >= words.Length))
                 return [Stray(part, StrayKind.Unknown, language?.Language)];
@@ -183,8 +191,9 @@ public static partial class WordAccount
             new(part.Span, Spaces().Replace(part.Text, " ").Trim(), kind, language);
 
         // Few words with capitals.
-        private static bool IsName(string text, int words) =>
-            words <= MostWordsOfTitle && text.Split(' ', StringSplitOptions.RemoveEmptyEntries).All(w => !char.IsLower(w[0]));
+        private bool IsName(string text, int words) =>
+            words <= (isInCapitals ? MostWordsInCapitals : MostWordsOfTitle)
+                && text.Split(' ', StringSplitOptions.RemoveEmptyEntries).All(w => !char.IsLower(w[0]));
     }
 
     private const string English = "en";
@@ -210,10 +219,6 @@ public static partial class WordAccount
     private static string LineAt(string text, int at) => Lines.At(text, text.LastIndexOf('\n', Math.Max(0, at - 1)) + 1);
 
     private static int LineOf(string text, int at) => text.AsSpan(0, Math.Min(at, text.Length)).Count('\n');
-
-    // "I", "my", "we", in the languages that are known whole.
-    [GeneratedRegex(@"\b(?:I|[Mm]y|[Ww]e|[Ii]ch|[Ww]ir|[Nn]ous|[Mm]eine?[nmrs]?|[Jj]e|[Mm]on|[Mm]a|[Mm]es|[Yy]o|[Mm]is?|[Ii]o|[Mm]io|[Mm]ia|[Ii]k|[Mm]ijn|[Mm]ój|[Mm]oja|[Mm]oje|jag|min|mitt|eu|meu|minha)\b|\b[Jj]['’]")]
-    private static partial Regex IsTold();
 
     [GeneratedRegex("^[MDCLXVI]+$")]
     private static partial Regex RomanNumber();

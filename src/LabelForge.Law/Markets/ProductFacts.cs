@@ -14,6 +14,9 @@ public sealed record ProductFacts(ImmutableSortedDictionary<string, bool> Settle
     /// <summary>The same facts and one more.</summary>
     public ProductFacts With(string fact, bool so) => new(Settled.SetItem(fact, so));
 
+    /// <summary>As they are written in one line: <c>adults-only=yes spray=no</c>.</summary>
+    public string Written => string.Join(' ', Settled.Select(f => $"{f.Key}={(f.Value ? "yes" : "no")}"));
+
     /// <summary>Reads <c>spray=no</c>, or <c>spray</c> for yes.</summary>
     public static Parsed<(string Fact, bool So)> Parse(string written)
     {

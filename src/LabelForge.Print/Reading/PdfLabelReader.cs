@@ -64,7 +64,7 @@ public static class PdfLabelReader
         }
         if (text.Length == 0 && unseen.Count > 0)
             throw GuardedPdf.Refused(where, "pdf.no-word-seen", ("why", unseen[0].Why));
-        var read = LabelText.Of(text.ToString(), where);
+        var read = LabelText.Of(text.ToString(), where, isMeasured: true);
         var isLabel = size is { } s && Math.Max(s.Width, s.Height) <= LongestLabelPoints;
         return read with
         {

@@ -16,7 +16,7 @@ public static class UsualPackage
         "lip-balm" or "tinted-lip-balm" or "lipstick" or "mascara" => "{ shape: tube, size: 16.5x52 mm }",
         "deodorant" => "{ shape: tube, size: 1.5x4 in }",
         "bath-salt" or "bath-bomb" => "{ shape: bag, size: 4x6 in }",
-        "solid-perfume" or "blusher" or "eye-shadow" or "face-powder" => "{ shape: tin, size: 1.5x0.5 in }",
+        "solid-perfume" or "beard-balm" or "blusher" or "eye-shadow" or "face-powder" => "{ shape: tin, size: 1.5x0.5 in }",
         "beard-oil" or "face-oil" or "perfume-oil" => "{ shape: bottle, size: 1.25x3 in }",
         _ => kind.QuantityBy == QuantityBy.Volume ? "{ shape: bottle, size: 2x6 in }" : "{ shape: jar, size: 3x2 in }",
     };

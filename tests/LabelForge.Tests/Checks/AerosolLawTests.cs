@@ -26,6 +26,16 @@ public sealed class AerosolLawTests
     }
 
     [Theory]
+    [InlineData("Body spray\nPump, no propellant.", false)]
+    [InlineData("Body spray\nPump spray, propellant free.", false)]
+    [InlineData("Body spray\nA pump without any propellant.", false)]
+    [InlineData("Body spray\nNever pierce an aerosol.", true)]
+    [InlineData("Body spray\nNot tested on animals, aerosol.", true)]
+    public void Words_that_deny_a_propellant_call_for_no_warning_of_one(string words, bool warned) =>
+        Assert.Equal(warned, CheckedLabel.Found(words + "\nIngredients: Water, Glycerin", Market.Us)
+            .Any(f => f.Rule == "warning.missing" && f.Message.Contains("under pressure", StringComparison.Ordinal)));
+
+    [Theory]
     [InlineData("facts: { aerosol: yes }\n", "must")]
     [InlineData("", "should")]
     public void A_recipe_says_by_a_fact_that_it_is_one(string more, string severity)

@@ -27,6 +27,20 @@ public sealed class SoapOrCosmeticTests
             .Select(f => $"{f.Rule} {f.Severity.ToString().ToLowerInvariant()}").Order()));
     }
 
+    [Theory]
+    [InlineData("Made from lard, lye and sodium lauryl sulfate.", true)]
+    [InlineData("Never tested on animals, made with coco betaine.", true)]
+    [InlineData("Not a drop of water, but a little coco glucoside.", true)]
+    [InlineData("Unlike bars made of sodium lauryl sulfate, this is soap.", false)]
+    [InlineData("We don't use sodium laureth sulfate.", false)]
+    [InlineData("No dyes, sodium lauryl sulfate or parabens.", false)]
+    [InlineData("Sodium lauryl sulfate free.", false)]
+    [InlineData("Savon sans sodium laureth sulfate.", false)]
+    [InlineData("Jabón libre de sodium laureth sulfate.", false)]
+    public void A_sentence_names_another_cleanser_where_it_does_not_deny_it(string sentence, bool told) =>
+        Assert.Equal(told, CheckedLabel.Found(Plain + "\n" + sentence, Market.Us, soldAs: SoldAs.Soap)
+            .Any(f => f.Rule == "claim.soap-with-detergent"));
+
     [Fact]
     public void Other_ingredients_is_no_name_of_an_ingredient()
     {

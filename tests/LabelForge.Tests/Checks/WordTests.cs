@@ -80,6 +80,8 @@ public sealed class WordTests
     [Theory]
     [InlineData("Fragrance free", "Water, Glycerin, Phenoxyethanol")]
     [InlineData("Not vegan", "Beeswax")]
+    [InlineData("It is not a vegan balm.", "Beeswax")]
+    [InlineData("Deze zeep is niet vegan.", "Beeswax")]
     [InlineData("Vegan", "Olive Oil, Cocos Nucifera (Coconut) Milk")]
     [InlineData("Sulfate free", "Magnesium Sulfate, Water")]
     [InlineData("No synthetic fragrance", "Lavandula Angustifolia (Lavender) Oil")]

@@ -103,6 +103,22 @@ public sealed class BooksPagesTests(Chromium chromium)
     }
 
     [Fact]
+    public async Task What_a_finding_asks_of_a_label_is_answered_on_the_page_and_asked_again()
+    {
+        await using var window = await Filled();
+        var page = window.Page;
+        await window.GoAsync("/check");
+        await page.Locator("#words").FillAsync("Bubble bath\nNet 8 fl oz (236 mL)\nIngredients: Water, Glycerin, Decyl Glucoside.");
+        var missing = page.GetByText("urinary tract", new() { Exact = false }).First;
+        await Assertions.Expect(missing).ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { NameRegex = new("adults.* Yes$") }).First.ClickAsync();
+        await Assertions.Expect(missing).Not.ToBeVisibleAsync();
+        await page.GetByRole(AriaRole.Button, new() { Name = "Ask again" }).ClickAsync();
+        await Assertions.Expect(missing).ToBeVisibleAsync();
+        Assert.Empty(await Axe.Violations(page, "a finding that asks"));
+    }
+
+    [Fact]
     public async Task Several_files_are_checked_at_once_in_one_table_and_each_told_below()
     {
         await using var window = await Window.OpenAsync(chromium, example: true, 390);

@@ -22,7 +22,7 @@ internal sealed record ClaimSentence(string Language, string Text, ImmutableArra
     public static readonly ImmutableArray<string> Corpora = ["sentences", "later", "last", "fourth", "fifth", "sixth", "seventh", "eighth",
         "ninth", "tenth", "eleventh", "twelfth", "thirteenth", "fourteenth", "fifteenth",
         "sixteenth", "seventeenth", "eighteenth", "nineteenth",
-        "twentieth", "twentyfirst"];
+        "twentieth", "twentyfirst", "twentysecond"];
 
     /// <summary>Whether it belongs to the third that is measured only: nothing was changed for what it showed.</summary>
     public bool HeldOut => Hash(Text) % 3 == 0;
