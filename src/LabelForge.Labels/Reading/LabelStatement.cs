@@ -78,7 +78,8 @@ public sealed partial record LabelStatement(
     /// and the others in <see cref="Others"/>.</summary>
     public static LabelStatement Read(LabelText text, IngredientDictionary dictionary)
     {
-        if (WrappedLines.Unwrapped(text.Text, dictionary) is var whole && whole != text.Text)
+        // Of a drawing the places of the words have told already what is a line.
+        if (text.Places.IsEmpty && WrappedLines.Unwrapped(text.Text, dictionary) is var whole && whole != text.Text)
             text = text with { Text = StatementSigns.Parted(whole) };
         var lists = IngredientListReader.ReadAll(text.Text, dictionary);
         var several = SeveralLabels.Others(lists);

@@ -40,7 +40,7 @@ public sealed partial class RelaidLabelTests(ITestOutputHelper output)
             .Where(l => l.Musts.Length > 0)
             .Select(l => $"{l.Label.Set} {l.Label.Id}: {string.Join(" | ", l.Musts.Select(f => $"{f.Rule}: {f.Message}"))}").ToArray();
         output.WriteLine($"{name}: {alarms.Length} of {labels.Length}\n{string.Join('\n', alarms)}");
-        Assert.InRange(alarms.Length, 0, labels.Length * Most(name));
+        Assert.InRange(alarms.Length, 0, 2 + (labels.Length * Most(name)));
     }
 
     [Theory]
@@ -52,7 +52,7 @@ public sealed partial class RelaidLabelTests(ITestOutputHelper output)
             .Where(s => !s.Label.Judge(Lay(name, s.Slip.Text)).Any(f => f.Rule == s.Slip.Rule && f.Severity != Severity.Note))
             .Select(s => $"{s.Label.Set} {s.Label.Id}: {s.Slip.Rule}").ToArray();
         output.WriteLine($"{name}: {missed.Length} of {slips.Length}\n{string.Join('\n', missed)}");
-        Assert.InRange(missed.Length, 0, slips.Length * Most(name));
+        Assert.InRange(missed.Length, 0, 2 + (slips.Length * Most(name)));
     }
 
     private static string Lay(string name, string text) => Layouts.Single(l => l.Name == name).Lay(text);
@@ -65,8 +65,9 @@ public sealed partial class RelaidLabelTests(ITestOutputHelper output)
             : [.. all.Where((_, i) => (i + layout) % of == 0)];
     }
 
-    // Of all, one label in forty may get a must and one slip in fifty be missed, but in lines of two or three words; of a part, more.
-    private static double Most(string name) => name == "very narrow lines" ? 0.09 : 0.04;
+    // Of all, one label in forty may get a must and one slip in fifty be missed, but in lines of two or three words. A part may have
+    // two more by chance.
+    private static double Most(string name) => name == "very narrow lines" ? 0.06 : 0.025;
 
     // Neither a table nor words broken by hand.
     private static string EachLine(string text, Func<string, string> change) =>
