@@ -47,11 +47,20 @@ internal static class EvenLines
         if (said.Length < FewestLines || said.Zip(said.Skip(1), (a, b) => b - a).Count(apart => apart > 1) < (said.Length - 1) * Nearly)
             return text;
         var plain = text.ToCharArray();
-        for (var i = 1; i < plain.Length; i++)
+        // Of ends of lines that follow one another the last stays.
+        var end = -1;
+        for (var i = 0; i < plain.Length; i++)
         {
-            // Of ends of lines that follow one another the last stays.
-            if (plain[i] == '\n' && text[..i].TrimEnd(' ') is [.., '\n'] before)
-                plain[before.Length - 1] = ' ';
+            if (plain[i] == '\n')
+            {
+                if (end >= 0)
+                    plain[end] = ' ';
+                end = i;
+            }
+            else if (plain[i] != ' ')
+            {
+                end = -1;
+            }
         }
         return new string(plain);
     }
